@@ -1,0 +1,7 @@
+/*
+<<<<<<< HEAD
+one side
+=======
+other side
+>>>>>>> theirs
+*/

@@ -1,0 +1,3 @@
+design "Fell [31mhut" {}
+# bell 
+site {}

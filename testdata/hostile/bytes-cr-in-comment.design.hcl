@@ -1,0 +1,2 @@
+# a notesite {}
+bank "house" {}

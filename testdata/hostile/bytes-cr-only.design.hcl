@@ -1,0 +1,1 @@
+design "Fell hut" {}site {  place = "boat"}

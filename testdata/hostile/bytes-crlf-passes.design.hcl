@@ -1,0 +1,3 @@
+design "Fell hut" {
+  revision = "A"
+}

@@ -1,0 +1,3 @@
+design "a" {
+  parts = ["x.parts.hcl"}
+]

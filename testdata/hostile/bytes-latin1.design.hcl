@@ -1,0 +1,4 @@
+site {
+  coldest = "-27 °C"
+  hottest = "29 °C"
+}

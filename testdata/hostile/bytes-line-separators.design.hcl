@@ -1,0 +1,3 @@
+design "Fell hut" {}
+# one two
+# onetwo

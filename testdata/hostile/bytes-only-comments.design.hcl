@@ -1,0 +1,4 @@
+# nothing here
+// nor here
+/* nor
+   here */

@@ -1,0 +1,6 @@
+site {
+  place = "boat"
+
+bank "house" {
+  series = 1
+}

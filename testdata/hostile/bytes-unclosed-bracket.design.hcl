@@ -1,0 +1,2 @@
+design "a" {
+  parts = ["x.parts.hcl"

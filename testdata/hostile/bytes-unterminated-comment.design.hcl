@@ -1,0 +1,3 @@
+site {}
+/* a note
+bank "house" {}

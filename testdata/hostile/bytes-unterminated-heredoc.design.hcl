@@ -1,0 +1,4 @@
+waiver "practice.voltage_drop" {
+  reason = <<EOT
+  cable is buried
+}

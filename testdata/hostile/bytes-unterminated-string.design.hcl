@@ -1,0 +1,4 @@
+site {
+  place = "boat
+  hottest = "29 degC"
+}

@@ -1,0 +1,2 @@
+﻿design "Fell hut" {}
+site { place = (1) }

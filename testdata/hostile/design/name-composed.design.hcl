@@ -1,0 +1,8 @@
+design "Fell hut" {}
+site {
+  latitude = "46 deg"
+  longitude = "9 deg"
+  elevation = "900 m"
+}
+bank "café" {}
+bank "café" {}

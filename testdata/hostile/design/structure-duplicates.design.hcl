@@ -1,0 +1,14 @@
+design "Fell hut" {}
+site {
+  latitude = "46 deg"
+  longitude = "9 deg"
+  elevation = "900 m"
+}
+bank "house" {}
+bank "house" {}
+site {}
+design "again" {}
+bank "tail" {
+  main {}
+  main {}
+}

@@ -1,0 +1,7 @@
+design "Fell hut" {}
+site {
+  latitude = "46 deg"
+  longitude = "9 deg"
+  elevation = "900 m"
+}
+wind "mill" {}

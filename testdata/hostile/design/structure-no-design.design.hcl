@@ -1,0 +1,3 @@
+site {
+  latitude = "46 deg"
+}

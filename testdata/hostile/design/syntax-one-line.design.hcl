@@ -1,0 +1,1 @@
+design "a" { revision = "C" parts = [] }

@@ -1,0 +1,9 @@
+design "Fell hut" {}
+site {
+  latitude = "46 deg"
+  longitude = "9 deg"
+  elevation = "900 m"
+}
+panel "p" {
+  voc = [[[[[[[[[[[[[[[[[]]]]]]]]]]]]]]]]]
+}

@@ -1,0 +1,3 @@
+load "a" {
+  power = max(1, 2)
+}

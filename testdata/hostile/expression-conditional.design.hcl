@@ -1,0 +1,3 @@
+load "a" {
+  power = true ? 1 : "a"
+}

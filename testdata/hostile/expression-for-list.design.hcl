@@ -1,0 +1,3 @@
+bank "a" {
+  series = [for x in [1] : x]
+}

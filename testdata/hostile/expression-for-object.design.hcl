@@ -1,0 +1,3 @@
+string "a" {
+  panels = {for k, v in x : k => v}
+}

@@ -1,0 +1,6 @@
+load "a" {
+  power = (5)
+  surge = ((
+    5
+  ))
+}

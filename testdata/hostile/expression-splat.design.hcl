@@ -1,0 +1,4 @@
+load "a" {
+  power = b[*]
+  surge = null.*.c
+}

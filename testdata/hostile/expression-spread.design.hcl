@@ -1,0 +1,4 @@
+load "a" {
+  power = [...]
+  surge = a...
+}

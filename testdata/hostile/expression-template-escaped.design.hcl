@@ -1,0 +1,4 @@
+site {
+  place = "$${boat}"
+  weather = "%%{if}"
+}

@@ -1,0 +1,4 @@
+site {
+  place = "${var.place}"
+  weather = "%{if true}a%{endif}"
+}

@@ -1,0 +1,3 @@
+waiver "a.b" {
+  expires = 2027-04-01
+}

@@ -1,0 +1,3 @@
+string "a" {
+  panels = { "slate-410" : 2, dusk = 1 }
+}

@@ -1,0 +1,4 @@
+# safe ⁦ not
+site {}
+/* and
+ ‏ here */

@@ -1,0 +1,2 @@
+bank "ho\u202euse" {}
+bank "b\U00002067" {}

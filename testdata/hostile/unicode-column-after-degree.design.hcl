@@ -1,0 +1,4 @@
+site {
+  coldest = "-27 °C" + "Ω"
+  hottest = "Ω°🔋" * 2
+}

@@ -1,0 +1,4 @@
+site {
+  plаce = "boat"
+  сoldest = "1 degC"
+}

@@ -1,0 +1,3 @@
+panel "slate" {
+  vοc = "37.4 V"
+}

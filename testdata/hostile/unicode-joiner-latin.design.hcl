@@ -1,0 +1,2 @@
+bank "ho‍use" {}
+bank "hou️se" {}

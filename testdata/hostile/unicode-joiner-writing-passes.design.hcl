@@ -1,0 +1,2 @@
+# joiners belong to these ways of writing
+design "می‌خواهم क्‍ष ❤️‍🔥" {}

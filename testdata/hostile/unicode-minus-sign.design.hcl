@@ -1,0 +1,3 @@
+load "a" {
+  hours_per_day = −5
+}

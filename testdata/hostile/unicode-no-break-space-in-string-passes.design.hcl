@@ -1,0 +1,3 @@
+site {
+  coldest = "−27 degC"
+}

@@ -1,0 +1,3 @@
+bank "ho\u200buse" {}
+bank "h\ufeff" {}
+bank "c\u200d" {}

@@ -1,0 +1,3 @@
+site {
+  pl​ace = "boat"
+}

@@ -1,0 +1,4 @@
+bank "ho​use" {
+  battery = "fell⁠-200"
+  take_off = "dia­gonal"
+}

@@ -1,0 +1,385 @@
+package judge
+
+import (
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"sync"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
+	"github.com/open-policy-agent/opa/v1/topdown"
+
+	"stringline/schema/source"
+)
+
+// engine holds a codebook's compiled modules and its queries. One query asks all
+// rules that do not read values; where the engine stops on a conflict, and for
+// rules that do read values, each rule has a query of its own.
+type engine struct {
+	compiler *ast.Compiler
+	joint    *rego.PreparedEvalQuery // nil where no rule can be asked jointly
+	asked    []string                // the rules that the joint query asks
+	single   map[string]*oneRule
+	places   sync.Map // *ast.Location → *ast.Term, the text of a call's place
+}
+
+// oneRule prepares a rule's own query when it is first needed.
+type oneRule struct {
+	once  sync.Once
+	query rego.PreparedEvalQuery
+	err   error
+}
+
+// newEngine compiles modules against the schema of a codebook's input.
+func newEngine(ctx context.Context, b *Book, modules map[string]*ast.Module, allowed *ast.Capabilities) (*engine, source.Problems) {
+	schemas := ast.NewSchemaSet()
+	schemas.Put(ast.SchemaRootRef, inputSchema(b.codebook))
+	c := ast.NewCompiler().WithCapabilities(allowed).WithSchemas(schemas).WithStrict(true)
+	c.SetErrorLimit(100)
+	c.Compile(modules)
+	if c.Failed() {
+		return nil, engineProblems(c.Errors, b.source.show("codebook.hcl"))
+	}
+	e := &engine{compiler: c, single: map[string]*oneRule{}}
+	for _, name := range b.names {
+		e.single[name] = &oneRule{}
+		if !b.byValue[name] {
+			e.asked = append(e.asked, name)
+		}
+	}
+	if len(e.asked) > 0 {
+		q, err := e.prepare(ctx, b.codebook.Name, e.asked)
+		if err != nil {
+			return nil, engineProblems(err, b.source.show("codebook.hcl"))
+		}
+		e.joint = &q
+	}
+	return e, nil
+}
+
+// prepare makes a query whose answer is an object: each rule's records by its name.
+func (e *engine) prepare(ctx context.Context, book string, rules []string) (rego.PreparedEvalQuery, error) {
+	items := make([][2]*ast.Term, len(rules))
+	for i, name := range rules {
+		check := append(ruleRef(book, name), ast.StringTerm("check"))
+		items[i] = [2]*ast.Term{ast.StringTerm(name), ast.NewTerm(check)}
+	}
+	options := []func(*rego.Rego){
+		rego.ParsedQuery(ast.NewBody(ast.NewExpr(ast.ObjectTerm(items...)))),
+		rego.Compiler(e.compiler),
+		rego.StrictBuiltinErrors(false),
+		rego.GenerateJSON(func(t *ast.Term, _ *rego.EvalContext) (any, error) { return t, nil }),
+	}
+	for i := range functions {
+		options = append(options, rego.FunctionDyn(
+			&rego.Function{Name: functions[i].name, Decl: functions[i].decl}, e.function(functions[i].name)))
+	}
+	return rego.New(options...).PrepareForEval(ctx)
+}
+
+// function gives the Go side of a fact.* function.
+func (e *engine) function(name string) rego.BuiltinDyn {
+	if name == "fact.value" {
+		return readValue
+	}
+	arity := 0
+	for i := range functions {
+		if functions[i].name == name {
+			arity = functions[i].decl.Arity()
+		}
+	}
+	return func(c rego.BuiltinContext, operands []*ast.Term) (*ast.Term, error) {
+		// The engine hands over the variable for the result too: an operand
+		// that held it would hold itself.
+		return callTerm(name, operands[:min(arity, len(operands))], e.place(c.Location)), nil
+	}
+}
+
+// place gives the term for a call's place. A rule has few call sites and many
+// calls, so each site's text is made once.
+func (e *engine) place(l *ast.Location) *ast.Term {
+	if t, ok := e.places.Load(l); ok {
+		return t.(*ast.Term)
+	}
+	t, _ := e.places.LoadOrStore(l, ast.StringTerm(atText(l)))
+	return t.(*ast.Term)
+}
+
+// reading is what fact.value sees, and notes, while one rule is evaluated. It
+// travels in the context, since functions are registered once for all designs.
+type reading struct {
+	structure *structure
+	tables    map[string]*table
+	values    values
+	from      []string // leaves that were read
+	missing   []string // what is missing of those that are unknown
+	fault     *fault
+}
+
+type readingKey struct{}
+
+// readValue is fact.value. An unknown gives nothing, and is noted: whatever the
+// rule makes of the silence, `not` included, its verdicts are unproven.
+func readValue(c rego.BuiltinContext, operands []*ast.Term) (*ast.Term, error) {
+	r, ok := c.Context.Value(readingKey{}).(*reading)
+	if !ok {
+		return nil, nil // while a test only gathers records, see bookTest.verdicts
+	}
+	at := rangeOf(c.Location)
+	compile := reader{leaves: r.structure.leaves, tables: r.tables, rule: at}
+	f, wrong := compile.formula(operands[0], at, 0)
+	if wrong == nil && f.kind != number {
+		wrong = faultAt(at, "fact.value reads numbers, not %s", f.describe())
+	}
+	if wrong != nil {
+		r.fault = firstFault(r.fault, wrong)
+		return nil, nil
+	}
+	v, wrong := f.evaluate(r.values)
+	if wrong != nil {
+		r.fault = firstFault(r.fault, wrong)
+		return nil, nil
+	}
+	r.from = merge(r.from, v.from)
+	if !v.known {
+		r.missing = merge(r.missing, v.missing)
+		return nil, nil
+	}
+	x := f.unit.FromSI(v.si)
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		r.fault = firstFault(r.fault, faultAt(at, "fact.value: %s has no value in %s", f.words(nil), f.unit.Symbol))
+		return nil, nil
+	}
+	return ast.NumberTerm(jsonNumber(x)), nil
+}
+
+func firstFault(a, b *fault) *fault {
+	if a != nil {
+		return a
+	}
+	return b
+}
+
+// answer is what the engine made of one rule on one structure.
+type answer struct {
+	records []*ast.Term
+	fault   *fault // the engine gave up on the rule
+	reading *reading
+}
+
+// ask evaluates all rules of the joint query. Where anything goes wrong it asks
+// rule by rule, so that a broken rule harms no other.
+func (e *engine) ask(ctx context.Context, b *Book, s *structure) (map[string]answer, error) {
+	answers := map[string]answer{}
+	if e.joint == nil {
+		return answers, nil
+	}
+	terms, err := evaluate(ctx, e.joint, s)
+	if err == nil {
+		for _, name := range e.asked {
+			answers[name] = answer{records: recordsOf(terms, name)}
+		}
+		return answers, nil
+	}
+	for _, name := range e.asked {
+		if answers[name], err = e.askOne(ctx, b, name, s, nil); err != nil {
+			return nil, err
+		}
+	}
+	return answers, nil
+}
+
+// askOne evaluates one rule by itself. r is nil for a rule that reads no values.
+// The error is the context's.
+func (e *engine) askOne(ctx context.Context, b *Book, name string, s *structure, r *reading) (answer, error) {
+	one := e.single[name]
+	one.once.Do(func() {
+		one.query, one.err = e.prepare(context.WithoutCancel(ctx), b.codebook.Name, []string{name})
+	})
+	a := answer{reading: r}
+	rule := ruleAt(b, name)
+	if one.err != nil {
+		a.fault = faultAt(rule, "preparing the rule: %v", one.err)
+		return a, nil
+	}
+	if r != nil {
+		ctx = context.WithValue(ctx, readingKey{}, r)
+	}
+	terms, err := evaluate(ctx, &one.query, s)
+	if err != nil {
+		if ctx.Err() != nil {
+			return a, ctx.Err()
+		}
+		a.fault = engineFault(err, rule)
+		return a, nil
+	}
+	a.records = recordsOf(terms, name)
+	if r != nil {
+		a.fault = r.fault
+	}
+	return a, nil
+}
+
+func ruleAt(b *Book, name string) source.Range {
+	for i := range b.names {
+		if b.names[i] == name {
+			return b.rules[i].At
+		}
+	}
+	return source.Range{}
+}
+
+// evaluate runs a query over a structure. An error inside one of the engine's
+// own functions (x / 0) would drop a record in silence, so any is an error here.
+func evaluate(ctx context.Context, q *rego.PreparedEvalQuery, s *structure) (ast.Object, error) {
+	var inside []topdown.Error
+	results, err := q.Eval(ctx, rego.EvalParsedInput(s.input), rego.EvalBuiltinErrorList(&inside))
+	if err != nil {
+		return nil, err
+	}
+	if len(inside) > 0 {
+		return nil, &inside[0]
+	}
+	if len(results) != 1 || len(results[0].Expressions) != 1 {
+		return nil, errors.New("the engine gave no answer")
+	}
+	t, ok := results[0].Expressions[0].Value.(*ast.Term)
+	if !ok {
+		return nil, errors.New("the engine gave no term")
+	}
+	o, ok := t.Value.(ast.Object)
+	if !ok {
+		return nil, errors.New("the engine gave no object")
+	}
+	return o, nil
+}
+
+// recordsOf lists a rule's records in the engine's own order, which is fixed.
+func recordsOf(o ast.Object, name string) []*ast.Term {
+	t := o.Get(ast.StringTerm(name))
+	if t == nil {
+		return nil
+	}
+	set, ok := t.Value.(ast.Set)
+	if !ok {
+		return nil
+	}
+	return set.Slice()
+}
+
+// engineFault turns an error of an evaluation into a fault at its place.
+func engineFault(err error, rule source.Range) *fault {
+	var e *topdown.Error
+	if errors.As(err, &e) {
+		at := rule
+		if e.Location != nil && e.Location.File != "" {
+			at = rangeOf(e.Location)
+		}
+		message := strings.Join(strings.Fields(e.Message), " ")
+		if e.Code == topdown.ConflictErr {
+			message = "two definitions of one function give different results: " + message
+		}
+		return faultAt(at, "%s", message)
+	}
+	return faultAt(rule, "evaluating the rule: %v", err)
+}
+
+// engineProblems turns the engine's errors of parsing and compiling into ours.
+func engineProblems(err error, file string) source.Problems {
+	var several ast.Errors
+	if !errors.As(err, &several) {
+		var one *ast.Error
+		if !errors.As(err, &one) {
+			return source.Problems{{Kind: "rule", Message: err.Error(), At: source.Range{File: file, Start: source.Position{Line: 1, Column: 1}}}}
+		}
+		several = ast.Errors{one}
+	}
+	var problems source.Problems
+	for _, e := range several {
+		p := source.Problem{Kind: "rule", Message: e.Message, At: rangeOf(e.Location)}
+		if e.Code == ast.ParseErr {
+			p.Kind = "syntax"
+		}
+		if p.At.File == "" {
+			p.At = source.Range{File: file, Start: source.Position{Line: 1, Column: 1}}
+		}
+		explain(&p, e)
+		problems = append(problems, p)
+	}
+	return problems
+}
+
+// explain adds near names and what was due to the engine's type errors.
+func explain(p *source.Problem, e *ast.Error) {
+	switch d := e.Details.(type) {
+	case *ast.RefErrInvalidDetail:
+		if d.Pos < 0 || d.Pos >= len(d.Ref) {
+			return
+		}
+		at := d.Ref[d.Pos]
+		if at.Location != nil && at.Location.File != "" {
+			p.At = rangeOf(at.Location)
+		}
+		if s, ok := at.Value.(ast.String); ok {
+			var known []string
+			for _, v := range d.OneOf {
+				if k, ok := v.(ast.String); ok {
+					known = append(known, string(k))
+				}
+			}
+			p.Found, p.Near = string(s), source.Nearest(string(s), known)
+			p.Message = fmt.Sprintf("%v has no %q", d.Ref[:d.Pos], string(s))
+		}
+	case *ast.RefErrUnsupportedDetail:
+		p.Message = fmt.Sprintf("%v is not a subject or group: nothing stands below it", d.Ref[:min(d.Pos+1, len(d.Ref))])
+	case *ast.ArgErrDetail:
+		name, _, _ := strings.Cut(e.Message, ":")
+		p.Message = fmt.Sprintf("%s cannot be called with that: %s", name, operandWords(name))
+	default:
+		if name, ok := strings.CutPrefix(e.Message, "undefined function "); ok {
+			var known []string
+			for i := range functions {
+				known = append(known, functions[i].name)
+			}
+			p.Message, p.Found, p.Near = "there is no function "+name+" for rules", name, source.Nearest(name, known)
+		}
+	}
+}
+
+// operandWords says what a function takes.
+func operandWords(name string) string {
+	switch name {
+	case "fact.times", "fact.plus", "fact.largest", "fact.smallest":
+		return "it takes a list of facts, formulas or plain numbers"
+	case "fact.all", "fact.any":
+		return "it takes a list of yes/no facts or formulas"
+	case "fact.minus", "fact.ratio", "fact.more_than", "fact.at_least":
+		return "it takes two facts, formulas or plain numbers"
+	case "fact.one_of":
+		return "it takes a fact and a list of plain words or numbers"
+	case "fact.lookup", "fact.interpolate":
+		return "it takes a table's name and a list of facts or formulas, one an axis"
+	case "fact.either":
+		return "it takes a yes/no and two formulas"
+	case "fact.no":
+		return "it takes a yes/no fact or formula"
+	case "fact.number":
+		return "it takes a plain number and a unit's symbol"
+	case "fact.value":
+		return "it takes one fact or formula"
+	case "gt", "gte", "lt", "lte", "equal", "neq":
+		return "only plain numbers and texts can be compared here; facts are compared in the record, by fact.more_than, fact.at_least and fact.one_of"
+	case "count":
+		return "it counts a list or a set"
+	}
+	return "its operands have other types"
+}
+
+func jsonNumber(x float64) json.Number {
+	return json.Number(strconv.FormatFloat(x, 'g', -1, 64))
+}

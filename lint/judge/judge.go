@@ -1,0 +1,382 @@
+// Package judge is the only place that knows the rule engine. It loads, checks
+// and compiles codebooks, puts their rules to a design's structure, and turns
+// what they answer into verdicts.
+//
+// Use [Load] for a codebook, [New] for a [Judge] over several of them, and
+// [Judge.Judge] for each design. [Test] runs a codebook's own tests.
+//
+// # How a design is judged
+//
+// A rule is handed facts, not numbers: every leaf of its input is an id and a
+// unit. What it gives back are records made of formulas over such leaves. The
+// formulas are checked (units, kinds, tables) and compiled to Go once for a
+// design's structure, and evaluated over its values: an unknown stays unknown, a
+// verdict knows its headroom, and the same structure with other numbers needs no
+// rule engine at all. A rule that calls fact.value is the exception: it is put
+// to every design anew.
+//
+// # What cannot pass in silence
+//
+// A misspelt fact does not load. Every member of a rule's `each` is owed a
+// record, so a rule that goes undefined is void there. A division by zero, an
+// empty list and a value beyond a table are void at the call's place. A record
+// that cannot be used is void. An error inside the engine makes its rule void.
+// None of them harms another rule.
+package judge
+
+import (
+	"context"
+	"fmt"
+	"strings"
+	"sync"
+
+	"stringline/lint/facts"
+	"stringline/lint/verdict"
+	"stringline/schema/codebook"
+	"stringline/schema/quantity"
+	"stringline/schema/source"
+)
+
+// Setting is a parameter's value as a workshop sets it.
+type Setting struct {
+	Value codebook.Value
+	SetAt source.Range // in workshop.hcl
+	// Bad marks a value that was set and could not be read. The parameter is
+	// unknown then: the default must not stand for what the workshop meant.
+	Bad bool
+}
+
+// Options says what a judge goes by.
+type Options struct {
+	Books []*Book
+	// Parameters holds the workshop's settings by codebook and name, already
+	// checked by [codebook.Codebook.Set]. A parameter without one has its default.
+	Parameters map[string]map[string]Setting
+	// Grades holds the workshop's changes of grades by rule id.
+	Grades map[string]verdict.Grade
+}
+
+// Judge puts the rules of some codebooks to designs. It is safe for concurrent
+// use, as long as each [facts.System] is used by one goroutine at a time.
+type Judge struct {
+	books      []*Book
+	grades     map[string]verdict.Grade
+	parameters map[string]parameter // by fact id
+	mutex      sync.Mutex
+	cache      map[string]*asked // by codebook and structure
+	order      []string          // of the cache's keys, oldest first
+}
+
+// parameter is one parameter in force: as a fact, and as reports show it.
+type parameter struct {
+	fact  facts.Fact
+	shown verdict.Parameter
+}
+
+// mostStructures bounds the cache. Its entries are some ten kilobytes each.
+const mostStructures = 512
+
+// asked is what a codebook's rules answered for one structure.
+type asked struct {
+	structure *structure
+	rules     map[string]decoded // those that read no values
+}
+
+// decoded is one rule's records.
+type decoded struct {
+	records []record
+	fault   *fault
+	reading *reading // of a rule that reads values
+}
+
+// New makes a judge. Settings and grades of codebooks and rules that it does not
+// have are for the caller to refuse; here they do nothing.
+func New(o Options) *Judge {
+	j := &Judge{books: o.Books, grades: o.Grades, parameters: map[string]parameter{}, cache: map[string]*asked{}}
+	for _, b := range o.Books {
+		for i := range b.codebook.Parameters {
+			p := &b.codebook.Parameters[i]
+			set := Setting{Value: p.Default}
+			if s, ok := o.Parameters[b.Name()][p.Name]; ok {
+				set = s
+			}
+			j.parameters[parameterID(b.Name(), p.Name)] = inForce(b.Name(), p, set)
+		}
+	}
+	return j
+}
+
+func inForce(book string, p *codebook.Parameter, set Setting) parameter {
+	f := facts.Fact{ID: parameterID(book, p.Name), Unit: p.Unit, Known: true, SI: set.Value.SI, Word: set.Value.Word, Yes: set.Value.Yes}
+	text := set.Value.Text
+	switch p.Kind {
+	case "word":
+		f.Unit, f.Kind = "word", facts.Word
+		text = set.Value.Word
+	case "yes_no":
+		f.Unit, f.Kind = "yes_no", facts.YesNo
+		text = yesNoWord(set.Value.Yes)
+	default:
+		if text == "" {
+			text = quantity.Format(f.SI, p.Unit)
+		}
+	}
+	f.Says = "parameter of codebook " + book
+	if set.Bad {
+		f = facts.Fact{ID: f.ID, Unit: f.Unit, Kind: f.Kind, Missing: []string{f.ID}}
+		text = "unknown"
+	}
+	return parameter{fact: f, shown: verdict.Parameter{Name: p.Name, Value: text, SetAt: set.SetAt}}
+}
+
+// Books lists the codebooks that the judge goes by.
+func (j *Judge) Books() []*Book { return j.books }
+
+// Judge gives every verdict on a design, in the order of [verdict.Sort]. Waivers
+// are not looked at: [verdict.Apply] does that. The error is the context's.
+func (j *Judge) Judge(ctx context.Context, s *facts.System) ([]verdict.Verdict, error) {
+	if err := ctx.Err(); err != nil {
+		return nil, fmt.Errorf("judging: %w", err)
+	}
+	key := structureKey(s)
+	found := make([]*asked, len(j.books))
+	errs := make([]error, len(j.books))
+	var wait sync.WaitGroup
+	for i, b := range j.books {
+		if found[i] = j.remembered(b.Name() + "\x00" + key); found[i] != nil {
+			continue
+		}
+		st := buildStructure(b.codebook, s) // before others run: it reads the system
+		wait.Go(func() {
+			found[i], errs[i] = ask(ctx, b, st)
+		})
+	}
+	wait.Wait()
+	for _, err := range errs {
+		if err != nil {
+			return nil, err
+		}
+	}
+	c := &court{judge: j, system: s, places: map[string][]source.Range{}}
+	var all []verdict.Verdict
+	for i, b := range j.books {
+		j.remember(b.Name()+"\x00"+key, found[i])
+		vs, err := c.book(ctx, b, found[i])
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, vs...)
+	}
+	verdict.Sort(all)
+	return all, nil
+}
+
+func (j *Judge) remembered(key string) *asked {
+	j.mutex.Lock()
+	defer j.mutex.Unlock()
+	return j.cache[key]
+}
+
+func (j *Judge) remember(key string, a *asked) {
+	j.mutex.Lock()
+	defer j.mutex.Unlock()
+	if j.cache[key] != nil {
+		return
+	}
+	if len(j.order) >= mostStructures {
+		delete(j.cache, j.order[0])
+		j.order = j.order[1:]
+	}
+	j.cache[key] = a
+	j.order = append(j.order, key)
+}
+
+// ask puts a codebook's rules to a structure and decodes what they answer.
+func ask(ctx context.Context, b *Book, st *structure) (*asked, error) {
+	answers, err := b.engine.ask(ctx, b, st)
+	if err != nil {
+		return nil, fmt.Errorf("evaluating codebook %s: %w", b.Name(), err)
+	}
+	a := &asked{structure: st, rules: map[string]decoded{}}
+	for name, answer := range answers {
+		a.rules[name] = decode(b, name, st, answer)
+	}
+	if len(b.byValue) == 0 {
+		a.structure = nil
+	}
+	return a, nil
+}
+
+func decode(b *Book, name string, st *structure, a answer) decoded {
+	d := decoded{fault: a.fault, reading: a.reading}
+	if d.fault != nil {
+		return d
+	}
+	at := ruleAt(b, name)
+	if len(a.records) > mostRecords {
+		d.fault = faultAt(at, "the rule made %d records, more than %d", len(a.records), mostRecords)
+		return d
+	}
+	d.records = make([]record, len(a.records))
+	for i, t := range a.records {
+		r := reader{leaves: st.leaves, tables: b.tables, rule: at}
+		d.records[i] = r.record(t)
+	}
+	return d
+}
+
+// mostRecords bounds what one rule may answer for one design.
+const mostRecords = 20000
+
+// court judges one design.
+type court struct {
+	judge  *Judge
+	system *facts.System
+	values values // nil: the design's own
+	places map[string][]source.Range
+}
+
+// fact gives a fact of the design or a parameter.
+func (c *court) fact(id string) (facts.Fact, bool) {
+	if strings.HasPrefix(id, "param.") {
+		p, ok := c.judge.parameters[id]
+		return p.fact, ok
+	}
+	return c.system.Fact(id)
+}
+
+func (c *court) parameter(id string) (verdict.Parameter, bool) {
+	if !strings.HasPrefix(id, "param.") {
+		return verdict.Parameter{}, false
+	}
+	p, ok := c.judge.parameters[id]
+	return p.shown, ok
+}
+
+func (c *court) assumed(id string) []string {
+	f, ok := c.system.Fact(id)
+	if !ok {
+		return nil
+	}
+	return f.Assumed
+}
+
+// at gives a fact's or subject's places; many verdicts share them.
+func (c *court) at(id string) []source.Range {
+	r, ok := c.places[id]
+	if !ok {
+		r = c.system.At(id)
+		r = r[:len(r):len(r)]
+		c.places[id] = r
+	}
+	return r
+}
+
+func (c *court) bench(rule *Rule) *bench {
+	b := &bench{rule: rule, grade: rule.Grade, values: c.values, parameter: c.parameter, assumed: c.assumed, at: c.at}
+	if b.values == nil {
+		b.values = c
+	}
+	if g, ok := c.judge.grades[rule.ID]; ok {
+		b.grade = g
+	}
+	return b
+}
+
+// book gives one codebook's verdicts.
+func (c *court) book(ctx context.Context, b *Book, a *asked) ([]verdict.Verdict, error) {
+	var all []verdict.Verdict
+	for i, name := range b.names {
+		bench := c.bench(&b.rules[i])
+		d, ok := a.rules[name]
+		if !ok {
+			r := &reading{structure: a.structure, tables: b.tables, values: bench.values}
+			answer, err := b.engine.askOne(ctx, b, name, a.structure, r)
+			if err != nil {
+				return nil, fmt.Errorf("evaluating rule %s: %w", b.rules[i].ID, err)
+			}
+			d = decode(b, name, a.structure, answer)
+		}
+		all = append(all, bench.all(&d, c.system)...)
+	}
+	return all, nil
+}
+
+// all gives the rule's verdicts: one for every record, and what is owed.
+func (b *bench) all(d *decoded, s *facts.System) []verdict.Verdict {
+	members := s.Subjects(b.rule.Each)
+	switch {
+	case d.fault != nil && len(members) == 0:
+		return []verdict.Verdict{b.void("system", "", d.fault)}
+	case len(members) == 0 && len(d.records) == 0:
+		none := "the design has no " + strings.ReplaceAll(b.rule.Each, "_", " ")
+		return []verdict.Verdict{b.doesNotApply("system", "", none)}
+	}
+	var all []verdict.Verdict
+	if d.fault != nil || d.reading != nil && len(d.reading.missing) > 0 {
+		for _, m := range members {
+			if d.fault != nil {
+				all = append(all, b.void(m.ID(), "", d.fault))
+				continue
+			}
+			all = append(all, b.unprovenBy(m.ID(), d.reading))
+		}
+		return all
+	}
+	owed := map[string]bool{}
+	for _, m := range members {
+		owed[m.ID()] = true
+	}
+	type key struct{ about, which string }
+	times := map[key]int{}
+	for i := range d.records {
+		times[key{d.records[i].about, d.records[i].which}]++
+	}
+	told := map[key]bool{}
+	for i := range d.records {
+		rec := &d.records[i]
+		k := key{rec.about, rec.which}
+		if rec.about == "" {
+			k.about = "system" // it names nobody: told about the whole, once
+		}
+		if told[k] {
+			continue
+		}
+		told[k] = true
+		delete(owed, rec.about)
+		switch {
+		case rec.about == "":
+			all = append(all, b.void("system", rec.which, rec.fault))
+		case times[k] > 1:
+			all = append(all, b.void(rec.about, rec.which, faultAt(b.rule.At, "the rule made %d records about %s that differ: tell them apart by which", times[k], rec.about)))
+		default:
+			all = append(all, b.one(rec, s, d.reading))
+		}
+	}
+	for _, m := range members {
+		if owed[m.ID()] {
+			all = append(all, b.void(m.ID(), "", faultAt(b.rule.At, "the rule made no record about %s: it is undefined there", m.ID())))
+		}
+	}
+	return all
+}
+
+// one judges a record that stands alone for its subject.
+func (b *bench) one(rec *record, s *facts.System, r *reading) verdict.Verdict {
+	subject, ok := s.Subject(rec.about)
+	if !ok || subject.Collection().Name != b.rule.Each {
+		f := rec.fault
+		if f == nil {
+			f = faultAt(b.rule.At, "a record is about %s, which is none of %s", quote(rec.about), b.rule.Each)
+		}
+		if !ok {
+			return b.void("system", rec.about, f)
+		}
+		return b.void(rec.about, rec.which, f)
+	}
+	v := b.judge(rec)
+	if r != nil { // what the rule read by itself counts too
+		b.rest(&v, r.from)
+	}
+	return v
+}

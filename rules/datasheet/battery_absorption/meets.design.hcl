@@ -1,0 +1,1 @@
+# expect: meets datasheet.battery_absorption on battery.peat-100

@@ -1,0 +1,1 @@
+# expect: meets datasheet.battery_bms_voltages on battery.peat-100

@@ -1,0 +1,1 @@
+# expect: meets datasheet.battery_currents on battery.peat-100

@@ -1,0 +1,1 @@
+# expect: meets datasheet.battery_float on battery.peat-100

@@ -1,0 +1,1 @@
+# expect: meets datasheet.battery_floor on battery.peat-100

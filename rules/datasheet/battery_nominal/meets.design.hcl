@@ -1,0 +1,1 @@
+# expect: meets datasheet.battery_nominal on battery.peat-100

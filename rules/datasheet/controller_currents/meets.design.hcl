@@ -1,0 +1,1 @@
+# expect: meets datasheet.controller_currents on controller.reed-70

@@ -1,0 +1,1 @@
+# expect: meets datasheet.controller_efficiency on controller.reed-70

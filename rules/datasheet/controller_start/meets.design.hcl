@@ -1,0 +1,1 @@
+# expect: meets datasheet.controller_start on controller.reed-70

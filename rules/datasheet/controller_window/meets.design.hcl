@@ -1,0 +1,1 @@
+# expect: meets datasheet.controller_window on controller.reed-70

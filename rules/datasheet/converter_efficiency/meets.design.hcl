@@ -1,0 +1,1 @@
+# expect: meets datasheet.converter_efficiency on converter.rush-20

@@ -1,0 +1,1 @@
+# expect: meets datasheet.inverter_efficiency on inverter.sedge-1500

@@ -1,0 +1,1 @@
+# expect: meets datasheet.panel_coefficients on panel.fen-200

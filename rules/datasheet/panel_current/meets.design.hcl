@@ -1,0 +1,1 @@
+# expect: meets datasheet.panel_current on panel.fen-200

@@ -1,0 +1,1 @@
+# expect: meets datasheet.panel_fill_factor on panel.fen-200

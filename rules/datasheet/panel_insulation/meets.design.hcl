@@ -1,0 +1,1 @@
+# expect: meets datasheet.panel_insulation on panel.fen-200

@@ -1,0 +1,1 @@
+# expect: meets datasheet.panel_power on panel.fen-200

@@ -1,0 +1,1 @@
+# expect: meets datasheet.panel_temp_pmax on panel.fen-200

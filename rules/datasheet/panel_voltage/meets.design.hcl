@@ -1,0 +1,1 @@
+# expect: meets datasheet.panel_voltage on panel.fen-200

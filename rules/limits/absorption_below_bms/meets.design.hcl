@@ -1,0 +1,1 @@
+# expect: meets limits.absorption_below_bms on charger.main

@@ -1,0 +1,1 @@
+# expect: meets limits.absorption_ceiling on charger.main

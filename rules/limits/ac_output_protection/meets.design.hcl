@@ -1,0 +1,1 @@
+# expect: meets limits.ac_output_protection on ac_output.cabin

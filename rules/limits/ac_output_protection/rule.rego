@@ -1,0 +1,15 @@
+# METADATA
+# title: A fuse or breaker stands between bank and inverter
+# description: The bank feeds a fault in every conductor that leaves it, whichever way current flows in normal service. Each needs a fuse of its own that fits it.
+# custom:
+#   grade: stop
+#   each: ac_outputs
+#   waivable: false
+#   source: common practice
+#   remedy: put a fuse or breaker where this conductor leaves the bank's bus
+package codebooks.limits.ac_output_protection
+
+check contains {
+	"about": o.id, "is": fact.number(count(o.protections), ""), "at_least": fact.number(1, ""),
+	"say": "{is} fuses or breakers stand beside the conductors of {about}; {limit} is due.",
+} if some o in input.ac_outputs

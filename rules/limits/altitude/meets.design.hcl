@@ -1,0 +1,1 @@
+# expect: meets limits.altitude on charger.main

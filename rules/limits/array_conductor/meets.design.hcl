@@ -1,0 +1,1 @@
+# expect: meets limits.array_conductor on array.south

@@ -1,0 +1,1 @@
+# expect: meets limits.array_disconnect on array.south

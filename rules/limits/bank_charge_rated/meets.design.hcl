@@ -1,0 +1,1 @@
+# expect: meets limits.bank_charge_rated on bank.house

@@ -1,0 +1,1 @@
+# expect: meets limits.bank_disconnect on bank.house

@@ -1,0 +1,1 @@
+# expect: meets limits.bank_loss on charger.main

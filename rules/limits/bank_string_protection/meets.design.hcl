@@ -1,0 +1,1 @@
+# expect: meets limits.bank_string_protection on bank.house

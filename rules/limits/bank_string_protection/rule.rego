@@ -1,0 +1,17 @@
+# METADATA
+# title: Every parallel string of batteries has its own fuse
+# description: When a battery fails, the other strings feed the fault. The main fuse does not see that current.
+# custom:
+#   grade: fix
+#   each: banks
+#   source: common practice
+#   remedy: put a fuse in each parallel string of batteries
+package codebooks.limits.bank_string_protection
+
+import data.codebooks.limits.shared
+
+check contains {
+	"about": b.id, "when": fact.more_than(b.parallel, 1), "otherwise": "one string: the main fuse protects it",
+	"is": fact.number(count([p | some p in b.protections; shared.in_each(p)]), ""), "at_least": fact.number(1, ""),
+	"say": "{is} fuses are described for each parallel string of {about}; {limit} is due.",
+} if some b in input.banks

@@ -1,0 +1,1 @@
+# expect: meets limits.bank_voltage_setting on charger.main

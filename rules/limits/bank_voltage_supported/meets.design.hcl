@@ -1,0 +1,1 @@
+# expect: meets limits.bank_voltage_supported on charger.main

@@ -1,0 +1,1 @@
+# expect: meets limits.battery_cold on bank.house

@@ -1,0 +1,1 @@
+# expect: meets limits.battery_heat on bank.house

@@ -1,0 +1,1 @@
+# expect: meets limits.cell_voltage on bank.house

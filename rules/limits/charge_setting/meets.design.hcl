@@ -1,0 +1,1 @@
+# expect: meets limits.charge_setting on charger.main

@@ -1,0 +1,1 @@
+# expect: meets limits.charger_protection on charger.main

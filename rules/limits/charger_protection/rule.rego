@@ -1,0 +1,15 @@
+# METADATA
+# title: A fuse or breaker stands between controller and bank
+# description: The bank feeds a fault in every conductor that leaves it, whichever way current flows in normal service. Each needs a fuse of its own that fits it.
+# custom:
+#   grade: stop
+#   each: chargers
+#   waivable: false
+#   source: common practice
+#   remedy: put a fuse or breaker where this conductor leaves the bank's bus
+package codebooks.limits.charger_protection
+
+check contains {
+	"about": c.id, "is": fact.number(count(c.protections), ""), "at_least": fact.number(1, ""),
+	"say": "{is} fuses or breakers stand beside the conductors of {about}; {limit} is due.",
+} if some c in input.chargers

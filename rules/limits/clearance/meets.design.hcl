@@ -1,0 +1,1 @@
+# expect: meets limits.clearance on charger.main

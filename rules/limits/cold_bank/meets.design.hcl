@@ -1,0 +1,1 @@
+# expect: meets limits.cold_bank on bank.house

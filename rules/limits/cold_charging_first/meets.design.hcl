@@ -1,0 +1,1 @@
+# expect: meets limits.cold_charging_first on charger.main

@@ -1,0 +1,57 @@
+# expect: breaks limits.cold_charging_source on charge_source.engine
+
+battery "peat-100" {
+  chemistry             = "lifepo4"
+  nominal               = "25.6 V"
+  capacity              = "100 Ah"
+  capacity_rate         = "5 h"
+  cells                 = 8
+  absorption_min        = "28.0 V"
+  absorption_max        = "28.8 V"
+  float_min             = "26.6 V"
+  float_max             = "27.2 V"
+  charge_current_max    = "60 A"
+  discharge_current_max = "100 A"
+  discharge_voltage_min = "22.0 V"
+  charge_above          = "0 degC"
+  charge_below          = "45 degC"
+  discharge_above       = "-20 degC"
+  usable                = "90 %"
+  round_trip            = "95 %"
+  short_circuit_current = "2 kA"
+  series_max            = 2
+  parallel_max          = 4
+  heater                = true
+  bms {
+    charge_cutoff      = "80 A"
+    discharge_cutoff   = "120 A"
+    over_voltage       = "29.2 V"
+    under_voltage      = "20.0 V"
+    cold_charge_cutoff = "-10 degC"
+    precharge          = true
+  }
+}
+
+charge_source "engine" {
+  bank               = "house"
+  charge_current     = "40 A"
+  charge_voltage     = "28.6 V"
+  cold_charge_cutoff = "-10 degC"
+  together           = true
+  cable_run {
+    size       = "16 mm2"
+    length     = "3 m"
+    insulation = "90 degC"
+    voltage    = "600 V"
+    ampacity   = "80 A"
+    ambient    = "40 degC"
+  }
+  fuse {
+    class      = "T"
+    rating     = "60 A"
+    voltage    = "125 V"
+    interrupts = "20 kA"
+    dc_rated   = true
+    distance   = "0.2 m"
+  }
+}

@@ -1,0 +1,1 @@
+# expect: meets limits.common_pole on charger.main

@@ -1,0 +1,1 @@
+# expect: meets limits.compensation_lithium on charger.main

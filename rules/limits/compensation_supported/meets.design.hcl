@@ -1,0 +1,1 @@
+# expect: meets limits.compensation_supported on charger.main

@@ -1,0 +1,1 @@
+# expect: meets limits.conductor_carries on cable_run.array.south

@@ -1,0 +1,11 @@
+# expect: meets limits.conductor_voltage on cable_run.array.south
+
+load "freezer" {
+  from  = "ac_output.cabin"
+  power = "200 W"
+  surge = "600 W"
+  cable_run {
+    size   = "1.5 mm2"
+    length = "6 m"
+  }
+}

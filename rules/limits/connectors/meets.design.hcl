@@ -1,0 +1,1 @@
+# expect: meets limits.connectors on string.south.a

@@ -1,0 +1,1 @@
+# expect: meets limits.controller_heat on charger.main

@@ -1,0 +1,1 @@
+# expect: meets limits.converter_current on supply.twelve

@@ -1,0 +1,1 @@
+# expect: meets limits.converter_input_max on supply.twelve

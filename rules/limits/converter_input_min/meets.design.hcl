@@ -1,0 +1,1 @@
+# expect: meets limits.converter_input_min on supply.twelve

@@ -1,0 +1,1 @@
+# expect: meets limits.converter_pole on supply.twelve

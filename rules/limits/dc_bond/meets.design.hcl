@@ -1,0 +1,1 @@
+# expect: meets limits.dc_bond on grounding

@@ -1,0 +1,1 @@
+# expect: meets limits.discharge_peak on bank.house

@@ -1,0 +1,1 @@
+# expect: meets limits.disconnect_carries on disconnect.array.south

@@ -1,0 +1,1 @@
+# expect: meets limits.first_device on protection.bank.house

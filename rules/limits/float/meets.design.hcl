@@ -1,0 +1,1 @@
+# expect: meets limits.float on charger.main

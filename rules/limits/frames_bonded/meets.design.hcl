@@ -1,0 +1,1 @@
+# expect: meets limits.frames_bonded on grounding

@@ -1,0 +1,1 @@
+# expect: meets limits.inverter_heat on ac_output.cabin

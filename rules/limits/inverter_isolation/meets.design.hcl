@@ -1,0 +1,1 @@
+# expect: meets limits.inverter_isolation on ac_output.cabin

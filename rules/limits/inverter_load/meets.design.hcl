@@ -1,0 +1,1 @@
+# expect: meets limits.inverter_load on ac_output.cabin

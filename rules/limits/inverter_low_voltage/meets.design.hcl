@@ -1,0 +1,1 @@
+# expect: meets limits.inverter_low_voltage on ac_output.cabin

@@ -1,0 +1,1 @@
+# expect: meets limits.load_break on disconnect.array.south

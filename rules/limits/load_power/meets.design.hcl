@@ -1,0 +1,1 @@
+# expect: meets limits.load_power on load.pump

@@ -1,0 +1,18 @@
+# expect: breaks limits.load_protection on load.lights
+
+load "lights" {
+  from          = "bank.house"
+  power         = "60 W"
+  surge         = "60 W"
+  hours_per_day = 5
+  voltage_min   = "21 V"
+  voltage_max   = "30 V"
+  cable_run {
+    size       = "2.5 mm2"
+    length     = "8 m"
+    insulation = "90 degC"
+    voltage    = "600 V"
+    ampacity   = "20 A"
+    ambient    = "35 degC"
+  }
+}

@@ -1,0 +1,1 @@
+# expect: meets limits.load_protection on load.lights

@@ -1,0 +1,1 @@
+# expect: meets limits.load_terminals_surge on load.porch

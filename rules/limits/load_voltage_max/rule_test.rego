@@ -1,0 +1,24 @@
+package codebooks.limits.load_voltage_max_test
+
+import data.codebooks.limits.load_voltage_max
+
+# Each case: the design, the facts put in place of its own, and the verdict owed.
+cases := {
+	"exactly at the limit": {"design": "meets", "facts": {"load.lights.source_voltage_max": "30 V"}, "about": "load.lights", "verdict": "meets"},
+	"a step below": {"design": "meets", "facts": {"load.lights.source_voltage_max": "29.997 V"}, "about": "load.lights", "verdict": "meets"},
+	"a step above": {"design": "meets", "facts": {"load.lights.source_voltage_max": "30.003 V"}, "about": "load.lights", "verdict": "breaks"},
+	"unknown": {"design": "meets", "facts": {"load.lights.source_voltage_max": null}, "about": "load.lights", "verdict": "unproven"},
+	"behind a converter: exactly at the limit": {"design": "meets", "facts": {"load.radio.source_voltage_max": "15 V"}, "about": "load.radio", "verdict": "meets"},
+	"behind a converter: a step below": {"design": "meets", "facts": {"load.radio.source_voltage_max": "14.9985 V"}, "about": "load.radio", "verdict": "meets"},
+	"behind a converter: a step above": {"design": "meets", "facts": {"load.radio.source_voltage_max": "15.0015 V"}, "about": "load.radio", "verdict": "breaks"},
+	"behind a converter: unknown": {"design": "meets", "facts": {"load.radio.source_voltage_max": null}, "about": "load.radio", "verdict": "unproven"},
+	"unknown load.lights.voltage_max": {"design": "meets", "facts": {"load.lights.voltage_max": null}, "about": "load.lights", "verdict": "unproven"},
+	"on an inverter": {"design": "meets", "facts": {}, "about": "load.pump", "verdict": "does_not_apply"},
+}
+
+test_cases[name] if {
+	some name, c in cases
+	system := test.facts(c.design)
+	verdicts := test.verdicts(system, load_voltage_max.check, c.facts) with input as system
+	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}

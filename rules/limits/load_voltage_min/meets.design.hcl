@@ -1,0 +1,1 @@
+# expect: meets limits.load_voltage_min on load.lights

@@ -1,0 +1,1 @@
+# expect: meets limits.low_voltage_above_bms on bank.house

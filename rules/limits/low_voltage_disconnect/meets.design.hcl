@@ -1,0 +1,1 @@
+# expect: meets limits.low_voltage_disconnect on bank.house

@@ -1,0 +1,1 @@
+# expect: meets limits.matched on bank.house

@@ -1,0 +1,1 @@
+# expect: meets limits.neutral_bond on grounding

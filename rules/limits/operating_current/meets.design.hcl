@@ -1,0 +1,1 @@
+# expect: meets limits.operating_current on pv_input.main.1

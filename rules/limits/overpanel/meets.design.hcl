@@ -1,0 +1,1 @@
+# expect: meets limits.overpanel on charger.main

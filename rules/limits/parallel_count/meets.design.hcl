@@ -1,0 +1,1 @@
+# expect: meets limits.parallel_count on bank.house

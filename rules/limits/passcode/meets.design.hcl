@@ -1,0 +1,1 @@
+# expect: meets limits.passcode on charger.main

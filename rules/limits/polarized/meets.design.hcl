@@ -1,0 +1,1 @@
+# expect: meets limits.polarized on protection.charger.main

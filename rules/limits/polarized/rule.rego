@@ -1,0 +1,15 @@
+# METADATA
+# title: No polarized breaker where current can reverse
+# description: A polarized breaker blows its arc out with a magnet, in one direction. Current the other way drives the arc into the mechanism, which burns. Between controller and bank, at the bank, and among strings current can flow either way.
+# custom:
+#   grade: stop
+#   each: protections
+#   waivable: false
+#   source: common practice
+#   remedy: use breakers that are not polarized, or fuses
+package codebooks.limits.polarized
+
+check contains {
+	"about": p.id, "when": fact.all([fact.one_of(p.kind, ["breaker"]), p.two_way]), "otherwise": "a fuse, or current flows one way here",
+	"is_true": fact.no(p.polarized), "because": "current can reverse here, and the breaker is polarized",
+} if some p in input.protections

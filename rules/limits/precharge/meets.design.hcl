@@ -1,0 +1,1 @@
+# expect: meets limits.precharge on ac_output.cabin

@@ -1,0 +1,36 @@
+package codebooks.limits.protection_carries_test
+
+import data.codebooks.limits.protection_carries
+
+# Published (recomputed): an inverter of 2500 W at 22 V and 85 % takes 133.7 A; times 1.25 that is
+# 167.1 A. The design that meets has it.
+
+# Each case: the design, the facts put in place of its own, and the verdict owed.
+cases := {
+	"2500 W at 22 V and 85 %, 167.2 A": {"design": "meets", "facts": {"protection.ac_output.cabin.rating": "167.2 A"}, "about": "protection.ac_output.cabin", "which": "for hours", "verdict": "does_not_apply"},
+	"2500 W at 22 V and 85 %, 167.0 A": {"design": "meets", "facts": {"protection.ac_output.cabin.rating": "167.0 A", "protection.ac_output.cabin.continuous_rated": false}, "about": "protection.ac_output.cabin", "which": "for hours", "verdict": "breaks"},
+	"2500 W at 22 V and 85 %, 133.7 A": {"design": "meets", "facts": {"protection.ac_output.cabin.rating": "133.7 A"}, "about": "protection.ac_output.cabin", "which": "current", "verdict": "meets"},
+	"2500 W at 22 V and 85 %, 133.6 A": {"design": "meets", "facts": {"protection.ac_output.cabin.rating": "133.6 A"}, "about": "protection.ac_output.cabin", "which": "current", "verdict": "breaks"},
+	"current: exactly at the limit": {"design": "meets", "facts": {"protection.charger.main.rating": "70 A"}, "about": "protection.charger.main", "which": "current", "verdict": "meets"},
+	"current: a step above": {"design": "meets", "facts": {"protection.charger.main.rating": "70.007 A"}, "about": "protection.charger.main", "which": "current", "verdict": "meets"},
+	"current: a step below": {"design": "meets", "facts": {"protection.charger.main.rating": "69.993 A"}, "about": "protection.charger.main", "which": "current", "verdict": "breaks"},
+	"current: unknown": {"design": "meets", "facts": {"protection.charger.main.rating": null}, "about": "protection.charger.main", "which": "current", "verdict": "unproven"},
+	"exactly a quarter above": {"design": "meets", "facts": {"protection.charger.main.rating": "87.5 A"}, "about": "protection.charger.main", "which": "for hours", "verdict": "does_not_apply"},
+	"a step less, rated for ever": {"design": "meets", "facts": {"protection.charger.main.rating": "87.4 A", "protection.charger.main.continuous_rated": true}, "about": "protection.charger.main", "which": "for hours", "verdict": "meets"},
+	"a step less, not rated for ever": {"design": "meets", "facts": {"protection.charger.main.rating": "87.4 A", "protection.charger.main.continuous_rated": false}, "about": "protection.charger.main", "which": "for hours", "verdict": "breaks"},
+	"exactly the current, not rated for ever": {"design": "meets", "facts": {"protection.charger.main.rating": "70 A", "protection.charger.main.continuous_rated": false}, "about": "protection.charger.main", "which": "for hours", "verdict": "breaks"},
+	"a step less, silent": {"design": "meets", "facts": {"protection.charger.main.rating": "87.4 A"}, "about": "protection.charger.main", "which": "for hours", "verdict": "unproven"},
+	"too small outright": {"design": "meets", "facts": {"protection.charger.main.rating": "69 A"}, "about": "protection.charger.main", "which": "for hours", "verdict": "does_not_apply"},
+	"unknown protection.charger.main.current": {"design": "meets", "facts": {"protection.charger.main.current": null}, "about": "protection.charger.main", "which": "current", "verdict": "unproven"},
+	"each: exactly at the limit": {"design": "meets", "facts": {"protection.bank.house.each.current": "40 A", "protection.bank.house.each.rating": "40 A"}, "about": "protection.bank.house.each", "which": "current", "verdict": "meets"},
+	"each: a step above": {"design": "meets", "facts": {"protection.bank.house.each.current": "40 A", "protection.bank.house.each.rating": "40.004 A"}, "about": "protection.bank.house.each", "which": "current", "verdict": "meets"},
+	"each: a step below": {"design": "meets", "facts": {"protection.bank.house.each.current": "40 A", "protection.bank.house.each.rating": "39.996 A"}, "about": "protection.bank.house.each", "which": "current", "verdict": "breaks"},
+	"each: unknown": {"design": "meets", "facts": {"protection.bank.house.each.current": "40 A", "protection.bank.house.each.rating": null}, "about": "protection.bank.house.each", "which": "current", "verdict": "unproven"},
+}
+
+test_cases[name] if {
+	some name, c in cases
+	system := test.facts(c.design)
+	verdicts := test.verdicts(system, protection_carries.check, c.facts) with input as system
+	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}

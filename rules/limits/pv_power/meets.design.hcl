@@ -1,0 +1,1 @@
+# expect: meets limits.pv_power on charger.main

@@ -1,0 +1,11 @@
+# METADATA
+# title: Array power within the most that the controller is made for
+# description: Makers state the largest array for a controller. Beyond it warranty ends, and where the figure is more than nominal so does the controller.
+# custom:
+#   grade: fix
+#   each: chargers
+#   source: maker's data sheet
+#   remedy: share the panels out over more controllers
+package codebooks.limits.pv_power
+
+check contains {"about": c.id, "is": c.pv_power, "at_most": c.controller.pv_power_max} if some c in input.chargers

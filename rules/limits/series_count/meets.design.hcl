@@ -1,0 +1,1 @@
+# expect: meets limits.series_count on bank.house

@@ -1,0 +1,1 @@
+# expect: meets limits.source_protection on charge_source.engine

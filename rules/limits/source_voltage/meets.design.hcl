@@ -1,0 +1,1 @@
+# expect: meets limits.source_voltage on charge_source.engine

@@ -1,0 +1,1 @@
+# expect: meets limits.start_headroom on pv_input.main.1

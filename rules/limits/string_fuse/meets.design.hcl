@@ -1,0 +1,1 @@
+# expect: meets limits.string_fuse on string.south.a

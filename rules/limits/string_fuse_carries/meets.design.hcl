@@ -1,0 +1,1 @@
+# expect: meets limits.string_fuse_carries on string.south.a

@@ -1,0 +1,1 @@
+# expect: meets limits.supply_protection on supply.twelve

@@ -1,0 +1,1 @@
+# expect: meets limits.system_voltage on string.south.a

@@ -1,0 +1,1 @@
+# expect: meets limits.wake_up on charger.main

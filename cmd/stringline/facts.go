@@ -1,0 +1,80 @@
+package main
+
+import (
+	"fmt"
+	"io"
+
+	"github.com/spf13/cobra"
+
+	"stringline/lint"
+	"stringline/lint/report"
+	"stringline/schema/source"
+)
+
+func (s *streams) facts(code *int) *cobra.Command {
+	c := &cobra.Command{
+		Use:   "facts DESIGN",
+		Short: "the computed facts of a design",
+		Long: "Shows every fact of one design, subject by subject: what its data sheets and\n" +
+			"settings say and what follows from them. An unknown fact is an empty entry\n" +
+			"with what to supply. - reads the design from standard input.",
+		Example: "  stringline facts huts/larch-col.design.hcl\n" +
+			"  stringline facts huts/larch-col.design.hcl --as csv > facts.csv",
+		Args: arguments("DESIGN"),
+	}
+	c.Flags().String("as", "text", "`FORM` of the output: text, json or csv")
+	c.RunE = func(c *cobra.Command, args []string) error {
+		form, err := oneOf(c, "as", "text", "json", "csv")
+		if err != nil {
+			return err
+		}
+		opts, err := s.page(c)
+		if err != nil {
+			return err
+		}
+		d, state, err := s.oneDesign(c, args[0])
+		if err != nil {
+			return err
+		}
+		*code = s.write(state, func(w io.Writer) error {
+			switch form {
+			case "json":
+				return report.FactsJSON(w, d)
+			case "csv":
+				return report.FactsCSV(w, d.System)
+			}
+			return report.Facts(w, d, opts)
+		})
+		return nil
+	}
+	return c
+}
+
+// oneDesign judges exactly one design. The exit state is 2 where something of
+// it could not be read: facts that rest on it are unknown then.
+func (s *streams) oneDesign(c *cobra.Command, path string) (*lint.DesignResult, int, error) {
+	day := s.now().Format("2006-01-02")
+	r, err := s.judge(c.Context(), request{paths: []string{path}, date: day})
+	if err != nil {
+		return nil, 2, err
+	}
+	if len(r.Designs) != 1 {
+		if len(r.Problems) > 0 {
+			return nil, 2, r.Problems
+		}
+		return nil, 2, fmt.Errorf("%s holds %d designs; name one", path, len(r.Designs))
+	}
+	d := &r.Designs[0]
+	if d.System == nil {
+		return nil, 2, fmt.Errorf("%s could not be read:\n%w", d.File, d.Problems)
+	}
+	for _, problems := range []source.Problems{r.Problems, d.Problems} {
+		for _, problem := range problems {
+			s.say(problem.Error())
+		}
+	}
+	if len(r.Problems)+len(d.Problems) > 0 {
+		return d, 2, nil
+	}
+	return d, 0, nil
+}

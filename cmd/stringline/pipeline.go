@@ -1,0 +1,58 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"slices"
+
+	"stringline/lint"
+	"stringline/rules"
+	"stringline/schema/source"
+)
+
+// programVersion is the version of this program. It stands in the source, so
+// that a build from a clone knows it too.
+const programVersion = "0.1.0"
+
+// judge runs the pipeline. An error is about the command line or the process;
+// what is wrong with files is in the result.
+func (s *streams) judge(ctx context.Context, r request) (*lint.Result, error) {
+	dir, err := s.dir()
+	if err != nil {
+		return nil, fmt.Errorf("finding the working folder: %w", err)
+	}
+	opts := lint.Options{
+		Disk: s.disk, Embedded: rules.Books, WorkingDir: slashed(dir), Date: r.date, RejectFrom: r.rejectFrom,
+		Rules: r.rules, Trust: r.trust, Version: programVersion,
+	}
+	for _, path := range r.paths {
+		if path == "-" {
+			if opts.Stdin, err = s.readAll(); err != nil {
+				return nil, err
+			}
+			continue
+		}
+		opts.Paths = append(opts.Paths, slashed(path))
+	}
+	if len(r.paths) == 0 {
+		opts.Paths = []string{"."}
+	}
+	if slices.Contains(r.paths, "-") && len(r.paths) > 1 {
+		return nil, fmt.Errorf("- (standard input) stands alone: found %d paths beside it", len(r.paths)-1)
+	}
+	p := s.progress()
+	defer p.done()
+	opts.Progress = p.at
+	return lint.Run(ctx, opts)
+}
+
+// readAll reads standard input, one byte more than a file may have at most, so
+// that the guard sees one that is too long.
+func (s *streams) readAll() ([]byte, error) {
+	text, err := io.ReadAll(io.LimitReader(s.in, source.MaxBytes+1))
+	if err != nil {
+		return nil, fmt.Errorf("reading standard input: %w", err)
+	}
+	return text, nil
+}

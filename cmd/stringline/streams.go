@@ -1,0 +1,37 @@
+package main
+
+import (
+	"io"
+	"os"
+	"time"
+
+	"github.com/mattn/go-isatty"
+)
+
+// streams are all that the program knows of the process around it: what it
+// reads and writes, the environment, the folder and the clock. Tests hand in
+// their own.
+type streams struct {
+	in          io.Reader
+	out, err    io.Writer
+	outTerminal bool // out is a terminal; errTerminal likewise
+	errTerminal bool
+	width       int // of the terminal in columns, 0 where it is not known
+	env         func(name string) string
+	dir         func() (string, error)
+	now         func() time.Time
+	disk        *disk
+}
+
+func processStreams() *streams {
+	isTerminal := func(f *os.File) bool { return isatty.IsTerminal(f.Fd()) || isatty.IsCygwinTerminal(f.Fd()) }
+	s := &streams{
+		in: os.Stdin, out: os.Stdout, err: os.Stderr,
+		outTerminal: isTerminal(os.Stdout), errTerminal: isTerminal(os.Stderr),
+		env: os.Getenv, dir: os.Getwd, now: time.Now, disk: &disk{},
+	}
+	if s.outTerminal {
+		s.width = terminalWidth(os.Stdout)
+	}
+	return s
+}

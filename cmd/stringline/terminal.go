@@ -1,0 +1,110 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"strings"
+	"sync"
+	"syscall"
+	"time"
+
+	"stringline/lint/report"
+)
+
+// This is the only file that prints. The rules:
+//   - what was asked for goes to standard output, all of it and nothing else
+//   - what is said about the run goes to standard error, one line each, after
+//     the program's name, escaped: a path or a design cannot write on the terminal
+//   - an output is built in full before it is written, so that a failure leaves
+//     no half of it behind
+//   - a reader that has gone away is no failure; a full disk is
+
+// write puts a finished output on standard output and gives the exit state:
+// code, or 2 where writing failed.
+func (s *streams) write(code int, build func(io.Writer) error) int {
+	var b strings.Builder
+	if err := build(&b); err != nil {
+		return s.fail(err)
+	}
+	if _, err := io.WriteString(s.out, b.String()); err != nil && !errors.Is(err, syscall.EPIPE) {
+		return s.fail(fmt.Errorf("writing the output: %w", err))
+	}
+	return code
+}
+
+// fail says on standard error what went wrong and gives the exit state 2.
+func (s *streams) fail(err error) int {
+	s.say(err.Error())
+	return 2
+}
+
+// say puts lines about the run on standard error. Where even that cannot be
+// written there is nobody left to tell.
+func (s *streams) say(text string) {
+	for line := range strings.Lines(text) {
+		_, _ = fmt.Fprintf(s.err, "stringline: %s\n", report.Escape(strings.TrimSuffix(line, "\n")))
+	}
+}
+
+// explain says what is wrong with a command line, then how it is written.
+func (s *streams) explain(what, help string) {
+	s.say(what)
+	_, _ = fmt.Fprintf(s.err, "\n%s", help)
+}
+
+// progress shows on standard error how far a run is, from its second second on
+// and only on a terminal. done takes the line away again.
+type progress struct {
+	s     *streams
+	mutex sync.Mutex
+	timer *time.Timer
+	shown bool
+	late  bool
+	over  bool
+	text  string
+}
+
+// progressAfter is how long a run may stay silent.
+const progressAfter = time.Second
+
+func (s *streams) progress() *progress {
+	p := &progress{s: s}
+	if s.errTerminal && s.env("TERM") != "dumb" {
+		p.timer = time.AfterFunc(progressAfter, func() {
+			p.mutex.Lock()
+			defer p.mutex.Unlock()
+			p.late = true
+			p.show()
+		})
+	}
+	return p
+}
+
+// at notes how many of a run's designs are judged. Any goroutine may call it.
+func (p *progress) at(done, total int) {
+	p.mutex.Lock()
+	defer p.mutex.Unlock()
+	p.text = fmt.Sprintf("judging designs: %d of %d", done, total)
+	p.show()
+}
+
+func (p *progress) show() {
+	if p.late && !p.over && p.text != "" {
+		p.shown = true
+		_, _ = fmt.Fprintf(p.s.err, "\r%s", p.text)
+	}
+}
+
+func (p *progress) done() {
+	if p.timer == nil {
+		return
+	}
+	p.timer.Stop()
+	p.mutex.Lock()
+	defer p.mutex.Unlock()
+	p.over = true
+	if p.shown {
+		_, _ = fmt.Fprintf(p.s.err, "\r%s\r", strings.Repeat(" ", len(p.text)))
+	}
+}

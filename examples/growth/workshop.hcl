@@ -1,0 +1,2 @@
+# Three designs, one store room: the parts stay the same while the system grows.
+parts = ["parts/*.parts.hcl"]

@@ -1,0 +1,298 @@
+package lint
+
+import (
+	"context"
+	"fmt"
+	"io/fs"
+	"maps"
+	"path"
+	"slices"
+	"strings"
+	"sync"
+
+	"stringline/lint/judge"
+	"stringline/lint/survey"
+	"stringline/lint/verdict"
+	"stringline/schema/design"
+	"stringline/schema/source"
+	"stringline/schema/workshop"
+)
+
+// always lists the embedded codebooks that are in force for every design.
+var always = []string{"datasheet", "limits", "practice"}
+
+// library keeps the codebooks of a run: each is loaded when first asked for, once.
+type library struct {
+	ctx      context.Context
+	options  Options
+	embedded []string // names of the folders in options.Embedded
+	mutex    sync.Mutex
+	books    map[string]*shelved // by name, and workshop folder for outside books
+}
+
+// shelved is a codebook that was asked for.
+type shelved struct {
+	once     sync.Once
+	book     *judge.Book
+	problems source.Problems
+}
+
+func newLibrary(ctx context.Context, o Options) *library {
+	l := &library{ctx: ctx, options: o, books: map[string]*shelved{}}
+	entries, _ := fs.ReadDir(o.Embedded, ".")
+	for _, e := range entries {
+		if e.IsDir() {
+			l.embedded = append(l.embedded, e.Name())
+		}
+	}
+	for _, name := range always { // every design needs them: begin before one is read
+		if slices.Contains(l.embedded, name) {
+			go l.own(name)
+		}
+	}
+	return l
+}
+
+func (l *library) load(key string, find func() judge.Source) (*judge.Book, source.Problems) {
+	l.mutex.Lock()
+	s, ok := l.books[key]
+	if !ok {
+		s = &shelved{}
+		l.books[key] = s
+	}
+	l.mutex.Unlock()
+	s.once.Do(func() { s.book, s.problems = judge.Load(l.ctx, find()) })
+	return s.book, s.problems
+}
+
+func (l *library) own(name string) (*judge.Book, source.Problems) {
+	return l.load(name, func() judge.Source {
+		files, _ := fs.Sub(l.options.Embedded, name) // the folder was listed, so the name is valid
+		return judge.Source{Name: name, Files: files, Show: "codebook " + name, Embedded: true}
+	})
+}
+
+// room is one workshop of a run with what its designs share.
+type room struct {
+	*library
+	place    *survey.Workshop
+	workshop *workshop.Workshop // nil where there is no workshop.hcl
+	cache    design.PartsCache
+	problems source.Problems // of the workshop file and its codebooks
+	outside  map[string]workshop.Book
+
+	parameters map[string]map[string]judge.Setting
+	grades     map[string]verdict.Grade
+
+	judges map[string]*judge.Judge // by the names of their books
+	mutex  sync.Mutex
+}
+
+// settle checks what the workshop file says about codebooks, rules and
+// parameters, so that each problem is told once and not for every design.
+func (r *room) settle() {
+	r.outside, r.judges = map[string]workshop.Book{}, map[string]*judge.Judge{}
+	r.parameters, r.grades = map[string]map[string]judge.Setting{}, map[string]verdict.Grade{}
+	if r.workshop == nil {
+		return
+	}
+	r.problems = append(r.problems, r.workshop.Problems...)
+	for _, b := range r.workshop.Books {
+		if b.Path != "" {
+			r.outside[b.Name] = b
+		}
+	}
+	for _, b := range r.workshop.Books {
+		book, problem := r.find(b.Name, b.At)
+		if problem != nil {
+			r.problems = append(r.problems, *problem)
+			continue
+		}
+		if book == nil {
+			continue // its own problems are told where books are collected
+		}
+		set := map[string]judge.Setting{}
+		for _, name := range slices.Sorted(maps.Keys(b.Parameters)) {
+			p := b.Parameters[name]
+			value, problem := book.Codebook().Set(name, p.Literal, p.At)
+			if problem != nil {
+				r.problems = append(r.problems, *problem)
+				set[name] = judge.Setting{Bad: true, SetAt: p.At} // the default must not stand for it
+				continue
+			}
+			set[name] = judge.Setting{Value: value, SetAt: p.At}
+		}
+		r.parameters[b.Name] = set
+	}
+	for _, g := range r.workshop.Grades {
+		if problem := r.knownRule(g.Rule, g.At, "grade."+g.Rule); problem != nil {
+			r.problems = append(r.problems, *problem)
+			continue
+		}
+		r.grades[g.Rule] = verdict.Grade(g.As)
+	}
+}
+
+// find gives a codebook by name: the workshop's outside book, or an embedded
+// one. book is nil where it could not be loaded; the problem is about the name.
+func (r *room) find(name string, at source.Range) (*judge.Book, *source.Problem) {
+	if b, ok := r.outside[name]; ok {
+		return r.findOutside(b)
+	}
+	if !slices.Contains(r.embedded, name) {
+		known := slices.Concat(r.embedded, slices.Sorted(maps.Keys(r.outside)))
+		return nil, &source.Problem{
+			Kind: "unknown_name", Message: fmt.Sprintf("no codebook is named %q", name), Block: "codebook." + name,
+			Expected: "one of " + strings.Join(known, ", "), Found: name, Near: source.Nearest(name, known), At: at,
+		}
+	}
+	book, problems := r.own(name)
+	r.keep(problems)
+	return book, nil
+}
+
+func (r *room) findOutside(b workshop.Book) (*judge.Book, *source.Problem) {
+	refuse := func(kind, message, expected, found string) (*judge.Book, *source.Problem) {
+		return nil, &source.Problem{Kind: kind, Message: message, Block: "codebook." + b.Name, Expected: expected, Found: found, At: b.At}
+	}
+	switch {
+	case slices.Contains(r.embedded, b.Name):
+		return refuse("codebook", fmt.Sprintf("codebook %q comes with the program; one of the workshop's own needs another name", b.Name), "another name", b.Name)
+	case !slices.Contains(r.options.Trust, b.Name):
+		return refuse("trust", fmt.Sprintf("codebook %q lies outside the program and would run inside it: that takes --trust %s", b.Name, b.Name), "--trust "+b.Name, "no such trust")
+	case b.Key != "":
+		return refuse("codebook", fmt.Sprintf("codebook %q names a key, but a codebook in a folder carries no signature; pin its digest", b.Name), "a digest", "a key")
+	}
+	folder := path.Join(r.workshop.Folder, b.Path)
+	files, err := fs.Sub(r.place.Tree, folder)
+	if err == nil {
+		_, err = fs.Stat(files, survey.CodebookFile)
+	}
+	if err != nil {
+		return refuse("codebook", fmt.Sprintf("reading codebook %q: no %s in folder %s", b.Name, survey.CodebookFile, b.Path), "a codebook's folder", b.Path)
+	}
+	book, problems := r.load(r.place.Dir+"|"+b.Name, func() judge.Source {
+		return judge.Source{Name: b.Name, Files: files, Show: r.place.Show(folder)}
+	})
+	r.keep(problems)
+	if book != nil && b.Digest != "" && b.Digest != book.Digest() {
+		return refuse("digest", fmt.Sprintf("codebook %q is not the one that was pinned", b.Name), b.Digest, book.Digest())
+	}
+	return book, nil
+}
+
+// keep records a book's own problems once a workshop.
+func (r *room) keep(problems source.Problems) {
+	r.mutex.Lock()
+	defer r.mutex.Unlock()
+	for _, p := range problems {
+		if !slices.Contains(r.problems, p) {
+			r.problems = append(r.problems, p)
+		}
+	}
+}
+
+// inForce gives the codebooks that judge a design: those always in force, the
+// workshop's, the design's own.
+func (r *room) inForce(d *design.Design) ([]*judge.Book, source.Problems) {
+	var books []*judge.Book
+	var problems source.Problems
+	var names []string
+	add := func(name string, at source.Range, own bool) {
+		if slices.Contains(names, name) {
+			return
+		}
+		names = append(names, name)
+		book, problem := r.find(name, at)
+		if problem != nil && own { // the workshop's are told with the workshop
+			problems = append(problems, *problem)
+		}
+		if book != nil && problem == nil {
+			books = append(books, book)
+		}
+	}
+	for _, name := range always {
+		if slices.Contains(r.embedded, name) {
+			add(name, source.Range{}, false)
+		}
+	}
+	if r.workshop != nil {
+		for _, b := range r.workshop.Books {
+			add(b.Name, b.At, false)
+		}
+	}
+	if d.Head != nil {
+		if v, ok := d.Head.Values["codebooks"]; ok && !v.Bad {
+			for i, name := range v.Texts {
+				add(name, v.TextsAt[i], true)
+			}
+		}
+	}
+	return books, problems
+}
+
+func (r *room) parts() []design.PartsGlob {
+	if r.workshop == nil {
+		return nil
+	}
+	return r.workshop.Parts
+}
+
+// declares gives what a codebook asks designs for; false where there is none of
+// that name, or it did not load.
+func (r *room) declares(name string) (map[string][]design.Attribute, bool) {
+	book, problem := r.find(name, source.Range{})
+	if book == nil || problem != nil {
+		return nil, false
+	}
+	return book.Codebook().Declares(), true
+}
+
+// judgeOf gives the judge for a set of codebooks; designs with the same set
+// share it, and with it the records that it remembers.
+func (r *room) judgeOf(books []*judge.Book) *judge.Judge {
+	names := make([]string, len(books))
+	for i, b := range books {
+		names[i] = b.Name()
+	}
+	key := strings.Join(names, " ")
+	r.mutex.Lock()
+	defer r.mutex.Unlock()
+	j, ok := r.judges[key]
+	if !ok {
+		j = judge.New(judge.Options{Books: books, Parameters: r.parameters, Grades: r.grades})
+		r.judges[key] = j
+	}
+	return j
+}
+
+// knownRule checks a rule's id against the codebook that it names.
+func (r *room) knownRule(id string, at source.Range, block string) *source.Problem {
+	name, _, _ := strings.Cut(id, ".")
+	book, problem := r.find(name, at)
+	if problem != nil {
+		problem.Block = block
+		return problem
+	}
+	if book == nil {
+		return nil // it did not load: told already
+	}
+	return unknownRule(id, []*judge.Book{book}, at, block)
+}
+
+// unknownRule gives a problem where none of the books has the rule.
+func unknownRule(id string, books []*judge.Book, at source.Range, block string) *source.Problem {
+	var known []string
+	for _, b := range books {
+		for _, rule := range b.Rules() {
+			if rule.ID == id {
+				return nil
+			}
+			known = append(known, rule.ID)
+		}
+	}
+	return &source.Problem{
+		Kind: "unknown_rule", Message: fmt.Sprintf("no rule in force has the id %q", id), Block: block,
+		Expected: "the id of a rule in force", Found: id, Near: source.Nearest(id, known), At: at,
+	}
+}

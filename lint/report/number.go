@@ -1,0 +1,146 @@
+package report
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"stringline/lint/facts"
+	"stringline/lint/verdict"
+	"stringline/schema/quantity"
+)
+
+// show writes a value given in a document unit as people read it.
+func show(value float64, unit string) string {
+	if u, ok := quantity.DocumentUnit(unit); ok {
+		return quantity.Format(u.ToSI(value), unit)
+	}
+	return strings.TrimSpace(strconv.FormatFloat(value, 'g', 4, 64) + " " + unit)
+}
+
+// empty is an entry on a form that nobody has filled in yet.
+func empty(unit string) string {
+	if unit == "" || unit == "word" || unit == "yes_no" {
+		return "_____"
+	}
+	return "_____ " + unit
+}
+
+func yesNo(yes bool) string {
+	if yes {
+		return "yes"
+	}
+	return "no"
+}
+
+// known gives the text of a measured value; ok is false where it is unknown.
+func known(m *verdict.Measured) (text string, ok bool) {
+	switch {
+	case m == nil:
+		return "", false
+	case m.Word != nil:
+		return *m.Word, true
+	case m.Yes != nil:
+		return yesNo(*m.Yes), true
+	case m.Value != nil:
+		return show(*m.Value, m.Unit), true
+	}
+	return "", false
+}
+
+// entry gives the text of a measured value, or its empty entry.
+func entry(m *verdict.Measured) string {
+	if text, ok := known(m); ok {
+		return text
+	}
+	return empty(m.Unit)
+}
+
+// note says where a measured value comes from.
+func note(m *verdict.Measured) string {
+	switch {
+	case m.Says != "":
+		return m.Says
+	case m.Formula != "":
+		return m.Formula
+	}
+	return m.ID
+}
+
+// percent writes a share as a percentage with one decimal; a share that is not
+// nought never reads as nought.
+func percent(share float64) string {
+	value := share * 100
+	size := math.Abs(value)
+	switch {
+	case size >= 1000:
+		return strconv.FormatFloat(value, 'f', 0, 64) + " %"
+	case size >= 0.05:
+		return strconv.FormatFloat(value, 'f', 1, 64) + " %"
+	case size < 1e-7: // the judge's slack: exactly at the limit
+		return "0.0 %"
+	}
+	return strconv.FormatFloat(value, 'f', int(math.Ceil(-math.Log10(size))), 64) + " %"
+}
+
+// decimals counts the digits behind the point of a formatted value.
+func decimals(text string) int {
+	number, _, _ := strings.Cut(text, " ")
+	if _, tail, found := strings.Cut(number, "."); found {
+		return len(tail)
+	}
+	return 0
+}
+
+// difference writes a distance between two shown values with no more decimals
+// than both have, so that a reader who subtracts finds the same figure; where
+// that would read nought it shows what there is.
+func difference(value float64, unit string, shown ...string) string {
+	own := show(value, unit)
+	places := decimals(own)
+	for _, text := range shown {
+		if text != "0" && !strings.HasPrefix(text, "0 ") { // nought is written without decimals
+			places = min(places, decimals(text))
+		}
+	}
+	short := strconv.FormatFloat(value, 'f', places, 64)
+	if number, err := strconv.ParseFloat(short, 64); err != nil || number == 0 || places == decimals(own) {
+		return own
+	}
+	return strings.TrimSpace(short + " " + unit)
+}
+
+// apart writes two different values so that they also read different.
+func apart(a, b float64, unit string) (string, string) {
+	first, second := show(a, unit), show(b, unit)
+	if first != second || a == b {
+		return first, second
+	}
+	for digits := 5; digits <= 9; digits++ {
+		first, second = strconv.FormatFloat(a, 'g', digits, 64), strconv.FormatFloat(b, 'g', digits, 64)
+		if first != second {
+			break
+		}
+	}
+	return strings.TrimSpace(first + " " + unit), strings.TrimSpace(second + " " + unit)
+}
+
+// factValue writes a known fact's value.
+func factValue(f *facts.Fact) string {
+	switch f.Kind {
+	case facts.Word:
+		return f.Word
+	case facts.YesNo:
+		return yesNo(f.Yes)
+	case facts.Series, facts.List:
+		texts := make([]string, len(f.List))
+		for i, v := range f.List {
+			texts[i] = quantity.Format(v, f.Unit)
+		}
+		return strings.Join(texts, ", ")
+	}
+	return quantity.Format(f.SI, f.Unit)
+}
+
+// showSI writes an SI value in a document unit as people read it.
+func showSI(si float64, unit string) string { return quantity.Format(si, unit) }

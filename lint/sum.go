@@ -1,0 +1,237 @@
+package lint
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"stringline/lint/judge"
+	"stringline/lint/verdict"
+	"stringline/schema/codebook"
+	"stringline/schema/design"
+	"stringline/schema/quantity"
+	"stringline/schema/source"
+)
+
+// kept tells whether a selection of rules and codebooks holds a rule.
+func kept(selection []string, rule string) bool {
+	book, _, _ := strings.Cut(rule, ".")
+	return len(selection) == 0 || slices.Contains(selection, rule) || slices.Contains(selection, book)
+}
+
+// waiversOf turns a design's waivers into what verdicts are put to. A waiver of
+// a rule that is not in force is a problem: nothing would ever match it.
+func waiversOf(d *design.Design, books []*judge.Book, selection []string) ([]verdict.WaiverInput, source.Problems) {
+	var waivers []verdict.WaiverInput
+	var problems source.Problems
+	for _, w := range d.Waivers {
+		if problem := unknownRule(w.Rule, books, w.Block.Header, "waiver."+w.Rule); problem != nil {
+			problems = append(problems, *problem)
+			continue
+		}
+		if !kept(selection, w.Rule) {
+			continue
+		}
+		waivers = append(waivers, verdict.WaiverInput{
+			Rule: w.Rule, On: w.On, OnAt: w.OnAt, Reason: w.Reason, ApprovedBy: w.ApprovedBy, Expires: w.Expires, At: w.Block.Header,
+		})
+	}
+	return waivers, problems
+}
+
+// rooms lists the workshops of the jobs, each once, in their order.
+func rooms(jobs []job) []*room {
+	var all []*room
+	for _, j := range jobs {
+		if !slices.Contains(all, j.room) {
+			all = append(all, j.room)
+		}
+	}
+	return all
+}
+
+func roomProblems(jobs []job) source.Problems {
+	var all source.Problems
+	for _, r := range rooms(jobs) {
+		for _, p := range r.problems {
+			if !slices.Contains(all, p) {
+				all = append(all, p)
+			}
+		}
+	}
+	return all
+}
+
+// unknownRules checks a selection against the rules that judged. A selection
+// that keeps nothing must not look like a clean run.
+func unknownRules(selection []string, jobs []job) source.Problems {
+	var problems source.Problems
+	for _, wanted := range selection {
+		known := map[string]bool{}
+		for _, r := range rooms(jobs) {
+			for _, s := range r.books {
+				if s.book == nil {
+					continue
+				}
+				known[s.book.Name()] = true
+				for _, rule := range s.book.Rules() {
+					known[rule.ID] = true
+				}
+			}
+		}
+		if known[wanted] {
+			continue
+		}
+		names := make([]string, 0, len(known))
+		for name := range known {
+			names = append(names, name)
+		}
+		slices.Sort(names)
+		problems = append(problems, source.Problem{
+			Kind: "unknown_rule", Message: fmt.Sprintf("no rule or codebook in force is named %q", wanted),
+			Expected: "a rule or a codebook in force", Found: wanted, Near: source.Nearest(wanted, names),
+		})
+	}
+	return problems
+}
+
+// booksInUse lists the codebooks that judged, by name, with their parameters as
+// they stood. Where workshops set a parameter differently, each variant stands.
+func booksInUse(jobs []job) []BookInUse {
+	var used []BookInUse
+	for _, r := range rooms(jobs) {
+		seen := map[*judge.Book]bool{}
+		for _, j := range r.judges {
+			for _, b := range j.Books() {
+				if seen[b] {
+					continue
+				}
+				seen[b] = true
+				in := bookInUse(b, r)
+				same := func(o BookInUse) bool {
+					return o.Name == in.Name && o.Digest == in.Digest && slices.EqualFunc(o.Parameters, in.Parameters, sameParameter) && slices.Equal(o.Rules, in.Rules)
+				}
+				if !slices.ContainsFunc(used, same) {
+					used = append(used, in)
+				}
+			}
+		}
+	}
+	slices.SortStableFunc(used, func(a, b BookInUse) int {
+		return cmp.Or(cmp.Compare(a.Name, b.Name), cmp.Compare(a.Digest, b.Digest), cmp.Compare(setAt(a), setAt(b)))
+	})
+	return used
+}
+
+func setAt(b BookInUse) string {
+	var places []string
+	for _, p := range b.Parameters {
+		places = append(places, p.SetAt.String())
+	}
+	return strings.Join(places, " ")
+}
+
+func sameParameter(a, b ParameterInUse) bool {
+	return a.Name == b.Name && a.SetAt == b.SetAt && a.Word == b.Word && a.Text == b.Text
+}
+
+func bookInUse(b *judge.Book, r *room) BookInUse {
+	own := b.Codebook()
+	in := BookInUse{Name: b.Name(), Version: own.Version, Edition: own.Edition, Digest: b.Digest(), Embedded: b.Embedded()}
+	for i := range own.Parameters {
+		p := &own.Parameters[i]
+		value, at := p.Default, source.Range{}
+		if set, ok := r.parameters[b.Name()][p.Name]; ok {
+			value, at = set.Value, set.SetAt
+		}
+		in.Parameters = append(in.Parameters, parameterInUse(p, value, at))
+	}
+	for _, rule := range b.Rules() {
+		grade := rule.Grade
+		if g, ok := r.grades[rule.ID]; ok {
+			grade = g
+		}
+		in.Rules = append(in.Rules, RuleInUse{
+			ID: rule.ID, Title: rule.Title, Description: rule.Description, Source: rule.Source, Remedy: rule.Remedy,
+			Grade: grade, BookGrade: rule.Grade,
+		})
+	}
+	return in
+}
+
+func parameterInUse(p *codebook.Parameter, v codebook.Value, at source.Range) ParameterInUse {
+	in := ParameterInUse{Name: p.Name, Unit: p.Unit, Text: v.Text, SetAt: at}
+	switch p.Kind {
+	case "word":
+		in.Unit, in.Word, in.Text = "word", v.Word, v.Word
+	case "yes_no":
+		yes := v.Yes
+		in.Unit, in.Yes = "yes_no", &yes
+	default:
+		if unit, ok := quantity.DocumentUnit(p.Unit); ok {
+			value := quantity.Round(unit.FromSI(v.SI))
+			in.Value = &value
+		}
+	}
+	return in
+}
+
+// summarize counts what a run did.
+func summarize(r *Result) Summary {
+	s := Summary{Designs: len(r.Designs)}
+	rules := map[string]bool{}
+	for _, b := range r.Books {
+		for _, rule := range b.Rules {
+			rules[rule.ID] = true
+		}
+	}
+	judged := map[string]bool{}
+	for i := range r.Designs {
+		for j := range r.Designs[i].Verdicts {
+			v := &r.Designs[i].Verdicts[j]
+			judged[v.Rule] = rules[v.Rule]
+			switch v.Outcome {
+			case verdict.Meets:
+				s.Meets++
+			case verdict.Breaks:
+				s.Breaks++
+			case verdict.Unproven:
+				s.Unproven++
+			case verdict.Waived:
+				s.Waived++
+			case verdict.Void:
+				s.Void++
+			case verdict.DoesNotApply:
+				s.DoesNotApply++
+			}
+		}
+	}
+	for _, isRule := range judged { // a finding about waivers is no codebook's rule
+		if isRule {
+			s.Rules++
+		}
+	}
+	s.Judgements = s.Meets + s.Breaks + s.Unproven + s.Waived + s.Void
+	return s
+}
+
+// ExitOf gives the exit status of a run: 2 where a design, a codebook or an
+// option could not be read, a verdict is void, or nothing was judged at all;
+// 1 where there are findings of rejectFrom or worse; else 0.
+func ExitOf(r *Result, rejectFrom verdict.Grade) int {
+	if len(r.Problems) > 0 || r.Summary.Void > 0 || r.Summary.Designs == 0 || r.Summary.Rules == 0 {
+		return 2
+	}
+	exit := 0
+	for i := range r.Designs {
+		d := &r.Designs[i]
+		if len(d.Problems) > 0 || len(d.Verdicts) == 0 {
+			return 2
+		}
+		if worst := d.Worst(); worst != "" && worst.Rank() <= rejectFrom.Rank() {
+			exit = 1
+		}
+	}
+	return exit
+}

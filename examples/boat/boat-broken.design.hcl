@@ -32,8 +32,8 @@ bank "domestic" {
     }
   }
 
-  # Out: inverter 58 A + lights, pump and fridge 15 A = 73 A; 1.25 x 73 A = 91 A.
-  # In: 20 A + 45 A. The 150 A fuse guards 70 mm2 of cable.
+  # Out: inverter 61 A + lights, pump and fridge 15 A = 76 A.
+  # In: 20 A + 110 A.
   main {
     cable_run {
       cable                = "tinned-70"

@@ -52,8 +52,8 @@ bank "clinic" {
     }
   }
 
-  # In: 50 A + 50 A + 40 A = 140 A. Out: inverter 67 A + converter 8 A = 75 A.
-  # 1.25 x 140 A = 175 A; with the controllers at their full 60 A, 200 A.
+  # In: 60 A + 50 A + 40 A = 150 A. Out: inverter 67 A + converter 8 A = 75 A.
+  # 1.25 x 150 A = 188 A; with both controllers at their full 60 A, 200 A.
   main {
     cable_run {
       cable                = "veld-95"

@@ -124,7 +124,7 @@ charger "main" {
 
 # Coldest morning, cells at -27 degC, 52 K below 25:
 #   a  2 x 37.4 V x (1 + 0.26 % x 52) = 84.9 V
-#   b  2 x 36.9 V x (1 + 0.27 % x 52) = 84.2 V   both under the 150 V of the input.
+#   b  2 x 36.9 V x (1 + 0.27 % x 52) = 84.2 V   both over the 75 V of this input.
 # In parallel the strings must agree in voltage: at best power 62.8 V and 61.8 V.
 # Power 4 x 410 W + 2 x 335 W = 2310 W, 113 % of 24 V x 85 A.
 array "south" {

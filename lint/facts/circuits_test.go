@@ -215,3 +215,17 @@ func TestBatteryShortCircuit(t *testing.T) {
 		t.Errorf("with neither: %+v", f)
 	}
 }
+
+// A controller that is still set to the old bank's voltage lowers neither what its
+// devices are judged against nor what the array must overcome.
+func TestSettingOfAnotherBank(t *testing.T) {
+	old := strings.NewReplacer(`absorption               = "28.4 V"`, `absorption               = "14.2 V"`, `"28.6 V"`, `"14.4 V"`).Replace(hut)
+	s := load(t, old)
+	if got := number(t, s, "bank.house.voltage_max"); !near(got, 25.6, 1e-12) {
+		t.Errorf("voltage_max is %v V", got)
+	}
+	hot, above := number(t, s, "pv_input.main.1.voc_hot"), number(t, s, "controller.ridge-70.start_above_bank")
+	if got := number(t, s, "pv_input.main.1.start_headroom"); !near(got, hot-25.6-above, 1e-9) {
+		t.Errorf("start_headroom is %v V", got)
+	}
+}

@@ -37,7 +37,7 @@ var (
 
 	bankVoltageMax = declare(Entry{Collection: "banks", Name: "voltage_max", Unit: "V", Bound: true,
 		Means:   "highest voltage on its bus: every device there is judged against it",
-		Formula: "largest of its chargers' voltage_max and its charge sources' charge_voltage", Source: commonPractice},
+		Formula: "largest of its chargers' voltage_max, its charge sources' charge_voltage and its own nominal", Source: commonPractice},
 		func(b *Bank, w *Work) float64 {
 			chargers, sources := b.charging(w)
 			if len(chargers)+len(sources) == 0 {
@@ -48,6 +48,13 @@ var (
 				return 0
 			}
 			v := largest(w, chargerVoltageMax, chargers)
+			// A setting that is left at another system's voltage does not lower
+			// what stands on the bus.
+			if own := bankNominal.Of(w, b); own > v {
+				v = own
+				w.lead(bankNominal.input(b))
+				w.Say("nominal %s", say(v, "V"))
+			}
 			for _, s := range sources {
 				if one := sourceVoltage.Of(w, s); one > v {
 					v = one
@@ -141,7 +148,11 @@ var (
 		Means: "prospective short-circuit current of one battery", Formula: "short_circuit_current, else nominal / internal_resistance", Source: batterySheet},
 		func(b *Battery, w *Work) float64 {
 			if batteryShort.Given(b) || !batteryResistance.Given(b) {
-				return batteryShort.Of(w, b)
+				i := batteryShort.Of(w, b)
+				if !batteryShort.Given(b) { // either would do
+					batteryResistance.Of(w, b)
+				}
+				return i
 			}
 			v, r := batteryNominal.Of(w, b), batteryResistance.Of(w, b)
 			w.Say("%s / %s", say(v, "V"), say(r, "ohm"))

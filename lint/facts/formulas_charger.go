@@ -148,6 +148,12 @@ var (
 		func(c *Charger, w *Work) float64 { return sum(w, loadCurrent, c.allLoads(w), nil) })
 )
 
+// against is the voltage that the array must work against: what is set, but never
+// less than the bank has by itself, whatever another bank's setting says.
+func (c *Charger) against(w *Work) float64 {
+	return max(chargerSettingMax.Of(w, c), bankNominal.Of(w, c.bank))
+}
+
 // compensated gives a set-point at one of the bank's temperatures. Without
 // compensation the temperature does not matter and is not asked for.
 func (c *Charger) compensated(w *Work, setting Key[*Charger, float64], temperature Key[*Bank, float64]) float64 {

@@ -79,19 +79,19 @@ var (
 
 	inputStartHeadroom = declare(Entry{Collection: "pv_inputs", Name: "start_headroom", Unit: "V",
 		Means:   "voltage of hot cells above what the controller needs to start",
-		Formula: "voc_hot - (larger of absorption and, if on, equalize + start_above_bank)", Source: "the controller's data sheet"},
+		Formula: "voc_hot - (setting_max of the charger, at least the bank's nominal, + start_above_bank)", Source: "the controller's data sheet"},
 		func(i *Input, w *Work) float64 {
-			is, bank, above := inputVocHot.Of(w, i), chargerSettingMax.Of(w, i.charger), controllerStartAbove.Of(w, i.charger.controller)
+			is, bank, above := inputVocHot.Of(w, i), i.charger.against(w), controllerStartAbove.Of(w, i.charger.controller)
 			w.Say("%s - (%s + %s)", say(is, "V"), say(bank, "V"), say(above, "V"))
 			return is - (bank + above)
 		})
 
 	inputRunHeadroom = declare(Entry{Collection: "pv_inputs", Name: "run_headroom", Unit: "V",
 		Means:   "voltage at maximum power of hot cells above what the controller needs to go on",
-		Formula: "vmp_hot - drop of the PV runs - (larger of absorption and, if on, equalize + run_above_bank)", Source: "the controller's data sheet"},
+		Formula: "vmp_hot - drop of the PV runs - (setting_max of the charger, at least the bank's nominal, + run_above_bank)", Source: "the controller's data sheet"},
 		func(i *Input, w *Work) float64 {
 			is, drop := inputVmpHot.Of(w, i), inputDrop.Of(w, i)
-			bank, above := chargerSettingMax.Of(w, i.charger), controllerRunAbove.Of(w, i.charger.controller)
+			bank, above := i.charger.against(w), controllerRunAbove.Of(w, i.charger.controller)
 			w.Say("%s - %s drop - (%s + %s)", say(is, "V"), say(drop, "V"), say(bank, "V"), say(above, "V"))
 			return is - drop - (bank + above)
 		})

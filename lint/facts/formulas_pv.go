@@ -46,7 +46,11 @@ var panelNominalCell = declare(Entry{Collection: "panels", Name: "nominal_cell",
 		if !panelNoct.Given(p) && panelNmot.Given(p) {
 			return panelNmot.Of(w, p)
 		}
-		return panelNoct.Of(w, p)
+		t := panelNoct.Of(w, p)
+		if !panelNoct.Given(p) { // either would do
+			panelNmot.Of(w, p)
+		}
+		return t
 	})
 
 var panelShortCircuit = declare(Entry{Collection: "panels", Name: "short_circuit", Unit: "A",

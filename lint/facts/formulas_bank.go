@@ -148,11 +148,7 @@ var (
 		Means: "prospective short-circuit current of one battery", Formula: "short_circuit_current, else nominal / internal_resistance", Source: batterySheet},
 		func(b *Battery, w *Work) float64 {
 			if batteryShort.Given(b) || !batteryResistance.Given(b) {
-				i := batteryShort.Of(w, b)
-				if !batteryShort.Given(b) { // either would do
-					batteryResistance.Of(w, b)
-				}
-				return i
+				return batteryShort.Of(w, b)
 			}
 			v, r := batteryNominal.Of(w, b), batteryResistance.Of(w, b)
 			w.Say("%s / %s", say(v, "V"), say(r, "ohm"))

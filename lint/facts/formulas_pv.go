@@ -46,11 +46,7 @@ var panelNominalCell = declare(Entry{Collection: "panels", Name: "nominal_cell",
 		if !panelNoct.Given(p) && panelNmot.Given(p) {
 			return panelNmot.Of(w, p)
 		}
-		t := panelNoct.Of(w, p)
-		if !panelNoct.Given(p) { // either would do
-			panelNmot.Of(w, p)
-		}
-		return t
+		return panelNoct.Of(w, p)
 	})
 
 var panelShortCircuit = declare(Entry{Collection: "panels", Name: "short_circuit", Unit: "A",

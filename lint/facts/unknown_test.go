@@ -48,7 +48,7 @@ func TestUnknownNamesWhatIsMissing(t *testing.T) {
 		{"chemistry", []string{`chemistry             = "lifepo4"`}, "bank.house.charge_current_accepted", []string{"battery.fell-200.chemistry"}},
 		{"a list", []string{`bank_voltages        = ["12 V", "24 V", "48 V"]`}, "charger.main.bank_voltage_supported", []string{"controller.ridge-70.bank_voltages"}},
 		{"a word", []string{`mounting = "open_rack"`}, "charger.main.run_headroom", []string{"array.south.mounting"}},
-		{"neither noct nor nmot", []string{`noct               = "44 degC"`}, "string.south.a.cell_hot", []string{"panel.slate-410.noct", "panel.slate-410.nmot"}},
+		{"neither noct nor nmot", []string{`noct               = "44 degC"`}, "string.south.a.cell_hot", []string{"panel.slate-410.noct"}},
 	}
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {

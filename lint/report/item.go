@@ -6,6 +6,8 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"stringline/lint/verdict"
 	"stringline/schema/source"
@@ -57,10 +59,10 @@ func (p *page) item(number int, v *verdict.Verdict) {
 		l.gap().put(mark, plain).end()
 		p.line().to(p.labels()).put(subject(v), plain).end()
 		p.line().to(p.labels()).put(v.Rule, plain).end()
-		p.line().to(p.labels()).wrap(cmp.Or(v.Message, v.Title), plain)
+		p.line().to(p.labels()).wrap(sentence(v), plain)
 	} else {
 		p.pair(l.to(p.values()), subject(v), v.Rule)
-		p.line().put(mark, plain).to(p.values()).wrap(cmp.Or(v.Message, v.Title), plain)
+		p.line().put(mark, plain).to(p.values()).wrap(sentence(v), plain)
 	}
 	switch v.Outcome {
 	case verdict.Void:
@@ -81,6 +83,20 @@ func (p *page) item(number int, v *verdict.Verdict) {
 	if len(v.At) > 0 {
 		p.label("where").wrapPieces(places(v.At), "  ", plain)
 	}
+}
+
+// sentence is what a verdict says, with a capital letter and a full stop: rules
+// give reasons as parts of a sentence.
+func sentence(v *verdict.Verdict) string {
+	text := cmp.Or(v.Message, v.Title)
+	if text == "" {
+		return ""
+	}
+	if last, _ := utf8.DecodeLastRuneInString(text); unicode.IsLetter(last) || unicode.IsDigit(last) || last == ')' {
+		text += "."
+	}
+	first, size := utf8.DecodeRuneInString(text)
+	return string(unicode.ToUpper(first)) + text[size:]
 }
 
 // subject names what a verdict is about.
@@ -169,6 +185,9 @@ func measures(v *verdict.Verdict) []measure {
 		allowed = "required"
 	case "is_true": // what must be true says more than its parts' yes and no
 		rows[0].note = cmp.Or(v.Is.Formula, v.Is.ID)
+		if says := v.Is.Says; v.Is.Formula != "" && says != "" && says != v.Is.Formula {
+			rows[0].note += ": " + says
+		}
 		rows = append(rows, measure{"required", "yes", ""})
 	case "all_equal":
 		allowed = "against"
@@ -251,16 +270,33 @@ func rests(v *verdict.Verdict) []string {
 	return words
 }
 
-// places lists where a finding stands, each place once.
+// places lists where a finding stands, each place once, the subject's header
+// first. Places in one file stand together: FILE:8:24, 12:24.
 func places(at []source.Range) []string {
 	var list []string
+	byFile := map[string]int{} // index in list
+	seen := map[string]bool{}
+	shown, more := 0, 0
 	for _, r := range at {
-		if text := r.String(); text != "" && !slices.Contains(list, text) {
-			list = append(list, text)
+		text := r.String()
+		if text == "" || seen[text] {
+			continue
 		}
+		seen[text] = true
+		if shown == placesShown {
+			more++
+			continue
+		}
+		shown++
+		if i, ok := byFile[r.File]; ok && r.Valid() {
+			list[i] += fmt.Sprintf(", %d:%d", r.Start.Line, r.Start.Column)
+			continue
+		}
+		byFile[r.File] = len(list)
+		list = append(list, text)
 	}
-	if more := len(list) - placesShown; more > 0 {
-		list = append(list[:placesShown], fmt.Sprintf("and %d more", more))
+	if more > 0 {
+		list = append(list, fmt.Sprintf("and %d more", more))
 	}
 	return list
 }

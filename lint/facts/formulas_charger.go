@@ -16,6 +16,17 @@ const (
 // equal compares with the program's relative slack.
 func equal(a, b float64) bool { return math.Abs(a-b) <= slack*max(math.Abs(a), math.Abs(b)) }
 
+// An absolute limit holds at 25 degC too, and most sheets state no other.
+var _ = declare(Entry{Collection: "controllers", Name: "pv_voltage_max_25", Unit: "V",
+	Formula: "as written, else pv_voltage_max (assumed)", Source: controllerSheet},
+	func(c *Controller, w *Work) float64 {
+		if _, given := c.written(w.Entry); given {
+			return readAttribute(c.Subject, w.Entry, w).number
+		}
+		w.assume()
+		return controllerPVMax.Of(w, c)
+	})
+
 var (
 	chargerPVPower = declare(Entry{Collection: "chargers", Name: "pv_power", Unit: "W", Bound: true,
 		Means: "power of the nameplates of all panels on it", Formula: "sum of pmax_stc of its inputs", Source: dataSheet},

@@ -1,11 +1,9 @@
 # Two controllers of one family. They differ in the voltage that the panels may
-# ever reach. Their sheets state one limit for every temperature; it stands in
-# both lines.
+# ever reach. Their sheets state one limit for every temperature.
 
 controller "ridge-85" {
   kind                 = "mppt"
   pv_voltage_max       = "150 V" # absolute: above it the input is destroyed
-  pv_voltage_max_25    = "150 V"
   mppt_voltage_min     = "30 V"
   mppt_voltage_max     = "145 V"
   pv_short_circuit_max = "60 A"
@@ -36,7 +34,6 @@ controller "ridge-85" {
 controller "ford-85" {
   kind                 = "mppt"
   pv_voltage_max       = "75 V"
-  pv_voltage_max_25    = "75 V"
   mppt_voltage_min     = "30 V"
   mppt_voltage_max     = "72 V"
   pv_short_circuit_max = "60 A"

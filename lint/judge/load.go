@@ -9,8 +9,11 @@ import (
 	"maps"
 	"path"
 	"regexp"
+	"runtime"
 	"slices"
 	"strings"
+	"sync"
+	"sync/atomic"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
@@ -91,7 +94,8 @@ type loader struct {
 	src     Source
 	files   map[string][]byte // by path in the folder
 	texts   map[string]*source.File
-	modules map[string]*ast.Module // rules and shared/, by shown path
+	parsed  map[string]parsed      // rules and shared/, by path in the folder
+	modules map[string]*ast.Module // those that parsed, by shown path
 	shared  []*ast.Module
 	// capabilities are the allow-list; they are the same for every module.
 	capabilities *ast.Capabilities
@@ -121,6 +125,7 @@ func (l *loader) load() *Book {
 	}
 	b := &Book{source: l.src, codebook: cb, digest: l.digest(), words: vocabularyOf(cb), tables: map[string]*table{}, byValue: map[string]bool{}}
 	l.tables(b)
+	l.parseAll()
 	l.sharedModules(b)
 	rules := l.ruleModules(b)
 	if len(b.names) == 0 && len(l.problems) == 0 {
@@ -292,12 +297,48 @@ func (l *loader) ruleModules(b *Book) map[string]*ast.Module {
 	return rules
 }
 
-// parse reads one module and holds it to its package.
+// parsed is what the engine's parser made of one file.
+type parsed struct {
+	module *ast.Module
+	err    error
+}
+
+// parseAll parses every module of the folder, on all processors: it is a quarter
+// of the time that a codebook takes to load.
+func (l *loader) parseAll() {
+	var names []string
+	for name := range l.files {
+		if path.Base(name) == "rule.rego" || path.Dir(name) == "shared" && path.Ext(name) == ".rego" {
+			names = append(names, name)
+		}
+	}
+	found := make([]parsed, len(names))
+	var next atomic.Int64
+	var group sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), len(names)) {
+		group.Go(func() {
+			for {
+				i := int(next.Add(1)) - 1
+				if i >= len(names) {
+					return
+				}
+				found[i].module, found[i].err = ast.ParseModuleWithOpts(l.src.show(names[i]), string(l.files[names[i]]), ast.ParserOptions{
+					ProcessAnnotation: true, RegoVersion: ast.RegoV1, Capabilities: l.capabilities,
+				})
+			}
+		})
+	}
+	group.Wait()
+	l.parsed = make(map[string]parsed, len(names))
+	for i, name := range names {
+		l.parsed[name] = found[i]
+	}
+}
+
+// parse takes one module that was parsed and holds it to its package.
 func (l *loader) parse(name string, due ast.Ref) *ast.Module {
 	shown := l.src.show(name)
-	m, err := ast.ParseModuleWithOpts(shown, string(l.files[name]), ast.ParserOptions{
-		ProcessAnnotation: true, RegoVersion: ast.RegoV1, Capabilities: l.capabilities,
-	})
+	m, err := l.parsed[name].module, l.parsed[name].err
 	if err != nil {
 		l.problems = append(l.problems, engineProblems(err, shown)...)
 		return nil

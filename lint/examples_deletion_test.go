@@ -360,6 +360,7 @@ func saying(v *verdict.Verdict) string {
 // instead names, for an attribute that stands in for a better one, the better
 // one: it is what a verdict asks for where neither is given.
 var instead = map[string]string{
+	"load.daily_energy":           "hours_per_day",
 	"panel.nmot":                  "noct",
 	"battery.internal_resistance": "short_circuit_current",
 }
@@ -368,8 +369,6 @@ var instead = map[string]string{
 // examples, each with the reason. Those that wait for a later reader are in
 // testdata/waiting.json.
 var unnoticed = map[string]string{
-	"battery.capacity":                 "of what it feeds, bank.energy and bank.charge_rate wait (testdata/waiting.json)",
-	"cable.resistance":                 "as the size",
 	"inverter.charge_current_max":      "of an inverter behind a fuse, which does not mind which way the current runs",
 	"battery.charge_above":             "of a lead battery: it is charged in any cold that it stands in",
 	"battery.heater":                   "of a bank that never gets too cold to be charged",
@@ -377,15 +376,9 @@ var unnoticed = map[string]string{
 	"breaker.continuous_rated":         "a device whose rating has the margin for hours at full current without it",
 	"breaker.distance":                 "of a device on the PV side, where the panels limit the current",
 	"breaker.polarized":                "where current can flow one way only",
-	"cable.material":                   "its stand-in is the documented default, and nothing depends on the run's drop yet (issue 4)",
 	"cable.size":                       "a run whose drop nothing depends on yet: practice, voltage drop of a path (issue 4)",
-	"cable.strand":                     "as the size",
-	"cable.tinned":                     "as the size",
-	"cable_run.length":                 "as the size",
-	"cable_run.material":               "as the cable's material",
-	"cable_run.size":                   "as the cable's size",
-	"cable_run.strand":                 "as the size",
-	"cable_run.tinned":                 "as the size",
+	"cable.strand":                     "its stand-in is the documented default, which the part states too",
+	"cable.tinned":                     "its stand-in is the documented default, which the part states too",
 	"charge_source.cold_charge_cutoff": "of a bank that never gets too cold to be charged",
 	"charger.over_bank":                "above a bank that gives off no gas",
 	"controller.derate":                "of a controller in air that is cool enough for its full current",

@@ -24,17 +24,13 @@ var contract = map[string]string{
 	"readings":    "expected difference difference_share",
 }
 
-// waiting lists the facts of the contract that need curves, sun, weather or a
-// year's energy, and the issue that brings them.
+// waiting lists the facts of the contract that need the sun, weather or a year's
+// energy, and the issue that brings them.
 var waiting = func() map[string]int {
 	w := map[string]int{}
 	for collection, names := range map[string]string{
-		"pv_inputs": "vmp_cold mpp_stc mpp_hot mismatch_loss reverse_current",
-		"arrays":    "vmp_cold mpp_stc mpp_hot mismatch_loss reverse_current",
-		"chargers":  "charge_current_expected charge_current_expected_hot clipped_energy clipped_hours overpanel_gain",
-		"banks":     "usable_energy daily_load autonomy",
-		"system":    "daily_load yearly_yield worst_month worst_month_balance unserved_hours",
-		"readings":  "expected difference difference_share",
+		"chargers": "clipped_energy clipped_hours overpanel_gain",
+		"system":   "yearly_yield worst_month worst_month_balance unserved_hours",
 	} {
 		for name := range strings.FieldsSeq(names) {
 			w[collection+"."+name] = 3

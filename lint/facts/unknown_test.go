@@ -273,6 +273,12 @@ func known(s *facts.System) map[string]facts.Fact {
 	return all
 }
 
+// noteOf is why a fact is unknown although what it reads is known; else "".
+func noteOf(s *facts.System, id string) string {
+	w, _ := s.Work(id)
+	return w.Note
+}
+
 // sound checks what holds for every fact of any design.
 func sound(t interface{ Errorf(string, ...any) }, s *facts.System) {
 	for id, f := range known(s) {
@@ -283,7 +289,7 @@ func sound(t interface{ Errorf(string, ...any) }, s *facts.System) {
 			t.Errorf("%s is known and misses %v, at least %v", id, f.Missing, f.AtLeast)
 		case !f.Known && len(f.Missing) == 0:
 			t.Errorf("%s is unknown and misses nothing", id)
-		case !f.Known && (f.SI != 0 || f.Word != "" || f.Yes || f.List != nil || f.Says != ""):
+		case !f.Known && (f.SI != 0 || f.Word != "" || f.Yes || f.List != nil || f.Says != noteOf(s, id)):
 			t.Errorf("%s is unknown and has a value: %+v", id, f)
 		case math.IsNaN(f.SI) || math.IsInf(f.SI, 0):
 			t.Errorf("%s is not finite", id)

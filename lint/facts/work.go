@@ -30,7 +30,8 @@ type Fact struct {
 	// known parts of a sum or largest-of give by themselves.
 	AtLeast *float64
 	// Says is the fact's workings in one line: "4 x 37.4 V x (1 + 0.26 %/K x
-	// 52 K), at -27 degC". Empty where the fact has none.
+	// 52 K), at -27 degC"; of an unknown fact whose inputs are known, why it is
+	// unknown all the same. Empty where the fact has none.
 	Says string
 }
 
@@ -182,7 +183,8 @@ func (k Key[S, V]) Given(s S) bool {
 // Known tells whether all that was read so far is known.
 func (w *Work) Known() bool { return !w.unknown }
 
-// Say sets the one-line workings. It is kept only where the fact turns out known.
+// Say sets the one-line workings. Of a fact that turns out unknown the note stands
+// there instead.
 func (w *Work) Say(format string, args ...any) { w.Fact.Says = fmt.Sprintf(format, args...) }
 
 // read records an input with what it is missing and what it assumes.
@@ -192,6 +194,9 @@ func (w *Work) read(in *Work) {
 		return
 	}
 	w.Inputs = append(w.Inputs, in)
+	if !in.Fact.Known && w.Note == "" {
+		w.Note = in.Note // why it is unknown is why this is
+	}
 	w.Fact.Missing = union(w.Fact.Missing, in.Fact.Missing)
 	w.Fact.Assumed = union(w.Fact.Assumed, in.Fact.Assumed)
 }
@@ -271,7 +276,7 @@ func (w *Work) finish(v value) {
 		w.Fact.SI, w.Fact.Word, w.Fact.Yes, w.Fact.List = v.number, v.word, v.yes, v.list
 		return
 	}
-	w.Fact.Says = ""
+	w.Fact.Says = w.Note
 	if len(w.Fact.Missing) == 0 {
 		w.Fact.Missing = w.roots()
 	}

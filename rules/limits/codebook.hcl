@@ -3,7 +3,7 @@ version = "0.1.0"
 needs   = "0.1"
 
 cannot_judge = [
-  "the maximum power point of a curve, currents between unlike strings, clipping and energy (no curves yet)",
+  "clipping and the energy of a year (no sun and weather yet)",
   "ampacity by a code's tables (code books)",
   "order of connection and polarity on site (commissioning)",
 ]
@@ -40,6 +40,11 @@ source "iec_60364_5_54" {
 
 source "iec_62485_2" {
   title  = "IEC 62485-2, Safety requirements for secondary batteries, stationary batteries"
+  status = "from memory"
+}
+
+source "de_soto" {
+  title  = "De Soto, Klein and Beckman, Solar Energy 80 (2006): five-parameter model of an array"
   status = "from memory"
 }
 

@@ -121,11 +121,11 @@ array "south" {
     }
   }
   cable_run {
-    size       = "10 mm2"
+    size       = "16 mm2"
     length     = "12 m"
     insulation = "90 degC"
     voltage    = "1000 V"
-    ampacity   = "60 A"
+    ampacity   = "80 A"
     ambient    = "40 degC"
   }
   breaker {

@@ -12,6 +12,8 @@ panel "fen-200" {
   noct               = "45 degC"
   cells              = 36
   technology         = "mono_si"
+  tolerance          = "3 %"
+  bypass_diodes      = 2
   max_system_voltage = "1000 V"
   max_series_fuse    = "20 A"
   connector          = "heron-4"

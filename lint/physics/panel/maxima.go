@@ -191,5 +191,9 @@ func (in *Input) Mismatch() (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	return math.Max(0, 1-best.Power()/own), nil
+	lost := 1 - best.Power()/own
+	if lost < 1e-9 { // of like modules rounding leaves a share, far below any that matters
+		return 0, nil
+	}
+	return lost, nil
 }

@@ -1,0 +1,1 @@
+# expect: meets limits.reverse_current on pv_input.main.1

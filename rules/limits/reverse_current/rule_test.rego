@@ -1,0 +1,20 @@
+package codebooks.limits.reverse_current_test
+
+import data.codebooks.limits.reverse_current
+
+# Each case: the design, the facts put in place of its own, and the verdict owed.
+cases := {
+	"exactly at the limit": {"design": "meets", "facts": {"pv_input.main.1.reverse_current": "20 A"}, "about": "pv_input.main.1", "verdict": "meets"},
+	"a step below": {"design": "meets", "facts": {"pv_input.main.1.reverse_current": "19.998 A"}, "about": "pv_input.main.1", "verdict": "meets"},
+	"a step above": {"design": "meets", "facts": {"pv_input.main.1.reverse_current": "20.002 A"}, "about": "pv_input.main.1", "verdict": "breaks"},
+	"unknown": {"design": "meets", "facts": {"pv_input.main.1.reverse_current": null}, "about": "pv_input.main.1", "verdict": "unproven"},
+	"unknown rating": {"design": "meets", "facts": {"panel.fen-200.max_series_fuse": null}, "about": "pv_input.main.1", "verdict": "unproven"},
+	"unknown isc": {"design": "meets", "facts": {"panel.fen-200.isc": null}, "about": "pv_input.main.1", "verdict": "unproven"},
+}
+
+test_cases[name] if {
+	some name, c in cases
+	system := test.facts(c.design)
+	verdicts := test.verdicts(system, reverse_current.check, c.facts) with input as system
+	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}

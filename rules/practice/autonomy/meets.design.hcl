@@ -1,0 +1,1 @@
+# expect: meets practice.autonomy on bank.house

@@ -1,0 +1,1 @@
+# expect: meets practice.reading on reading.open

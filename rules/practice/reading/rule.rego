@@ -1,0 +1,14 @@
+# METADATA
+# title: A reading close to what was due
+# description: A meter that shows much less than the curve at the recorded light and temperature has found a broken string, a dirty array or a wrong panel; much more, a wrong design.
+# custom:
+#   grade: fix
+#   each: readings
+#   source: common practice after IEC 62446-1
+#   remedy: measure again; then look for a bypassed or missing panel, shade, dirt, or a wrong value in the design
+package codebooks.practice.reading
+
+check contains {
+	"about": r.id, "is": r.difference_share,
+	"between": [fact.times([-1, input.params.reading_tolerance]), input.params.reading_tolerance],
+} if some r in input.readings

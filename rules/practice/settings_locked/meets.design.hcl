@@ -1,0 +1,1 @@
+# expect: meets practice.settings_locked on charger.main

@@ -1,0 +1,1 @@
+# expect: meets practice.spare_voltage on pv_input.main.1

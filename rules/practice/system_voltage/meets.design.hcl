@@ -1,0 +1,1 @@
+# expect: meets practice.system_voltage on ac_output.cabin

@@ -1,0 +1,1 @@
+# expect: meets practice.take_off on bank.house

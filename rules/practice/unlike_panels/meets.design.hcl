@@ -1,0 +1,1 @@
+# expect: meets practice.unlike_panels on pv_input.main.1

@@ -1,0 +1,20 @@
+package codebooks.practice.unlike_panels_test
+
+import data.codebooks.practice.unlike_panels
+
+# Each case: the design, the facts put in place of its own, and the verdict owed.
+cases := {
+	"exactly at the limit": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": "3 %"}, "about": "pv_input.main.1", "verdict": "meets"},
+	"a step below": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": "2.9997 %"}, "about": "pv_input.main.1", "verdict": "meets"},
+	"a step above": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": "3.0003 %"}, "about": "pv_input.main.1", "verdict": "breaks"},
+	"unknown": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": null}, "about": "pv_input.main.1", "verdict": "unproven"},
+	"unknown imp": {"design": "meets", "facts": {"panel.fen-200.imp": null}, "about": "pv_input.main.1", "verdict": "unproven"},
+	"unknown cells": {"design": "meets", "facts": {"panel.fen-200.cells": null}, "about": "pv_input.main.1", "verdict": "unproven"},
+}
+
+test_cases[name] if {
+	some name, c in cases
+	system := test.facts(c.design)
+	verdicts := test.verdicts(system, unlike_panels.check, c.facts) with input as system
+	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}

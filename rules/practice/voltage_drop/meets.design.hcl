@@ -1,0 +1,1 @@
+# expect: meets practice.voltage_drop on cable_run.array.south

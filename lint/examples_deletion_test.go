@@ -376,7 +376,7 @@ var unnoticed = map[string]string{
 	"breaker.continuous_rated":         "a device whose rating has the margin for hours at full current without it",
 	"breaker.distance":                 "of a device on the PV side, where the panels limit the current",
 	"breaker.polarized":                "where current can flow one way only",
-	"cable.size":                       "a run whose drop nothing depends on yet: practice, voltage drop of a path (issue 4)",
+	"cable.size":                       "beside the maker's stated resistance, which wins",
 	"cable.strand":                     "its stand-in is the documented default, which the part states too",
 	"cable.tinned":                     "its stand-in is the documented default, which the part states too",
 	"charge_source.cold_charge_cutoff": "of a bank that never gets too cold to be charged",

@@ -19,7 +19,7 @@ func TestRefusals(t *testing.T) {
 	for _, c := range []struct{ name, design, id, note, missing string }{
 		{"a size of no table", change(`size   = "25 mm2"`, `size   = "26 mm2"`), "cable_run.charger.main.resistance_per_length", "26 mm2 is not a size", "cable_run.charger.main.size"},
 		{"a bank of no class", change(`nominal               = "25.6 V"`, `nominal               = "30 V"`), "bank.house.system_voltage", "30 V", "battery.fell-200.nominal"},
-		{"a current that falls with heat", change(`temp_isc           = "0.05 %/K"`, `temp_isc           = "-0.05 %/K"`), "string.south.a.vmp_hot", "coefficient of short-circuit current", "panel.slate-410.temp_isc"},
+		{"a sheet that contradicts itself", change(`vmp                = "31.4 V"`, `vmp                = "37.0 V"`), "string.south.a.vmp_hot", "residual", "panel.slate-410.vmp"},
 		{"tinned aluminum", change(`size   = "25 mm2"`, "size   = \"25 mm2\"\n    material = \"Al\"\n    tinned = true"), "cable_run.charger.main.resistance_per_length", "tinned aluminum", "cable_run.charger.main.tinned"},
 	} {
 		t.Run(c.name, func(t *testing.T) {

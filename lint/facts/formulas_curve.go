@@ -84,10 +84,18 @@ func wired(w *Work, strings []*String, irradiance float64, cell func(*String) fl
 	return in
 }
 
-// maximum gives the maximum power point of an input, the zero Point where it is
-// unknown.
+// maximum gives the maximum power point of strings at full sun, the zero Point
+// where it is unknown.
 func (i *Input) maximum(w *Work, cell func(*String) float64) panel.Point {
-	in := wired(w, i.all(w), fullSun, cell)
+	return maximum(w, i.all(w), cell)
+}
+
+func (s *String) maximum(w *Work, cell func(*String) float64) panel.Point {
+	return maximum(w, []*String{s}, cell)
+}
+
+func maximum(w *Work, strings []*String, cell func(*String) float64) panel.Point {
+	in := wired(w, strings, fullSun, cell)
 	if in == nil {
 		return panel.Point{}
 	}

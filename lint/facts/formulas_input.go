@@ -38,14 +38,12 @@ var (
 		func(i *Input, w *Work) float64 { return smallest(w, stringVocHot, i.all(w)) })
 
 	inputVmpSTC = declare(Entry{Collection: "pv_inputs", Name: "vmp_stc", Unit: "V",
-		Means:   "voltage at maximum power, at 25 degC; with unlike strings the smallest, not a curve's maximum",
-		Formula: "smallest vmp_stc of its strings", Source: "strings in parallel, the safe side"},
-		func(i *Input, w *Work) float64 { return smallest(w, stringVmpSTC, i.all(w)) })
+		Means: "voltage at maximum power, at 25 degC", Formula: combinedCurve + "25 degC", Source: fiveParameters},
+		func(i *Input, w *Work) float64 { return i.maximum(w, standardCell).Voltage })
 
 	inputVmpHot = declare(Entry{Collection: "pv_inputs", Name: "vmp_hot", Unit: "V",
-		Means:   "voltage at maximum power of hot cells: a lower bound, not a curve's maximum",
-		Formula: "smallest vmp_hot of its strings", Source: "strings in parallel, the safe side"},
-		func(i *Input, w *Work) float64 { return smallest(w, stringVmpHot, i.all(w)) })
+		Means: "voltage at maximum power of hot cells", Formula: combinedCurve + "cell_hot of each", Source: fiveParameters},
+		func(i *Input, w *Work) float64 { return i.maximum(w, i.hot(w)).Voltage })
 
 	inputIscSTC = declare(Entry{Collection: "pv_inputs", Name: "isc_stc", Unit: "A", Bound: true,
 		Means: "short-circuit current at 25 degC", Formula: "sum of isc_stc of its strings", Source: parallel},
@@ -149,7 +147,7 @@ var arrayOfInput = []Key[*Array, float64]{
 	ofInput("voc_cold", "V", "open-circuit voltage on the coldest morning", inputVocCold),
 	ofInput("voc_hot", "V", "open-circuit voltage of hot cells", inputVocHot),
 	ofInput("vmp_stc", "V", "voltage at maximum power, at 25 degC", inputVmpSTC),
-	ofInput("vmp_hot", "V", "lower bound of the voltage at maximum power of hot cells", inputVmpHot),
+	ofInput("vmp_hot", "V", "voltage at maximum power of hot cells", inputVmpHot),
 	ofInput("vmp_cold", "V", "voltage at maximum power of cold cells", inputVmpCold),
 	ofInput("mpp_stc", "W", "power together, at 25 degC", inputMppSTC),
 	ofInput("mpp_hot", "W", "power together with hot cells", inputMppHot),

@@ -150,29 +150,13 @@ var (
 		})
 
 	stringVmpSTC = declare(Entry{Collection: "strings", Name: "vmp_stc", Unit: "V",
-		Means: "voltage at maximum power, at 25 degC", Formula: "sum over its panels of vmp", Source: series},
-		func(s *String, w *Work) float64 {
-			return s.overPanels(w, func(p *Panel) float64 { return panelVmp.Of(w, p) },
-				func(p *Panel) string { return say(panelVmp.Of(w, p), "V") })
-		})
+		Means: "voltage at maximum power by itself, at 25 degC", Formula: "maximum of its own curve at 1000 W/m2 and 25 degC", Source: fiveParameters},
+		func(s *String, w *Work) float64 { return s.maximum(w, standardCell).Voltage })
 
 	stringVmpHot = declare(Entry{Collection: "strings", Name: "vmp_hot", Unit: "V",
-		Means:   "voltage at maximum power of hot cells: a lower bound, not a curve's maximum",
-		Formula: "sum over its panels of vmp x (1 + (temp_pmax - temp_isc) x (cell_hot - 25 degC))",
-		Source:  "lower bound from Vmp = Pmp / Imp with " + dataSheet},
+		Means: "voltage at maximum power by itself, of hot cells", Formula: "maximum of its own curve at 1000 W/m2 and cell_hot", Source: fiveParameters},
 		func(s *String, w *Work) float64 {
-			bound := func(p *Panel) float64 {
-				vmp, pmax, isc, cell := panelVmp.Of(w, p), panelTempPmax.Of(w, p), panelTempIsc.Of(w, p), stringCellHot.Of(w, s)
-				if !w.Known() {
-					return 0
-				}
-				return w.physics(panel.MaximumPowerVoltageBound(vmp, pmax, isc, cell))
-			}
-			v := s.overPanels(w, bound, func(p *Panel) string {
-				return linear(panelVmp.Of(w, p), "V", panelTempPmax.Of(w, p)-panelTempIsc.Of(w, p), stringCellHot.Of(w, s))
-			})
-			w.Say("%s, at %s", w.Fact.Says, say(stringCellHot.Of(w, s), "degC"))
-			return v
+			return s.maximum(w, func(s *String) float64 { return stringCellHot.Of(w, s) }).Voltage
 		})
 
 	stringIscSTC = declare(Entry{Collection: "strings", Name: "isc_stc", Unit: "A", Bound: true,

@@ -89,6 +89,8 @@ panel "slate-410" {
   temp_pmax          = "-0.34 %/K"
   noct               = "44 degC"
   cells              = 54
+  technology         = "mono_si"
+  bypass_diodes      = 3
   max_system_voltage = "1000 V"
   max_series_fuse    = "25 A"
 }
@@ -98,11 +100,14 @@ panel "dusk-380" {
   voc                = "41.0 V"
   isc                = "11.4 A"
   vmp                = "34.2 V"
-  imp                = "11.1 A"
+  imp                = "10.7 A"
   temp_voc           = "-0.28 %/K"
   temp_isc           = "0.05 %/K"
   temp_pmax          = "-0.36 %/K"
   nmot               = "43 degC"
+  cells              = 60
+  technology         = "mono_si"
+  bypass_diodes      = 3
   max_system_voltage = "1500 V"
   max_series_fuse    = "20 A"
 }

@@ -108,32 +108,6 @@ func ShortCircuitMax(isc, coefficient, cell, cloudEdge float64) (float64, error)
 	return isc * cloudEdge * (1 + coefficient*max(0, cell-StandardCell)), nil
 }
 
-// MaximumPowerVoltageBound gives a lower bound in V of the voltage at the
-// maximum power point of a hot cell (25 degC or more): vmp (1 + (power -
-// current) (cell - 25 degC)), with the coefficients of maximum power (negative)
-// and of short-circuit current (not negative) as shares per K.
-//
-// It is a bound since Vmp = Pmp / Imp, Imp rises with temperature by no more
-// than Isc does, and (1 + p t)/(1 + c t) >= 1 + (p - c) t for p <= 0 <= c, t >=
-// 0. For a cell below 25 degC the argument fails: refused.
-func MaximumPowerVoltageBound(vmp, power, current, cell float64) (float64, error) {
-	const doing = "lower bound of the voltage at maximum power"
-	if err := checkTranslation(doing, vmp, power, cell); err != nil {
-		return 0, err
-	}
-	if err := physics.Check(doing,
-		physics.Input{Name: "coefficient of maximum power", Value: power, Min: -0.1, Max: 0, Unit: "per K"},
-		physics.Input{Name: "coefficient of short-circuit current", Value: current, Min: 0, Max: 0.1, Unit: "per K"},
-		physics.Input{Name: "cell temperature", Value: cell, Min: StandardCell, Max: hottestCell, Unit: "K"}); err != nil {
-		return 0, err
-	}
-	v := vmp * (1 + (power-current)*(cell-StandardCell))
-	if v < 0 {
-		return 0, physics.Refuse(doing, "the coefficients leave no voltage at this temperature")
-	}
-	return v, nil
-}
-
 func checkTranslation(doing string, value, coefficient, cell float64) error {
 	if err := physics.Check(doing,
 		physics.Input{Name: "value at standard conditions", Value: value, Min: 0, Max: 1e6},

@@ -149,38 +149,6 @@ func TestShortCircuitMax(t *testing.T) {
 	refused(t, "no number", err)
 }
 
-// The bound lies at or under power over current, whatever share of Isc's
-// coefficient Imp has, and at 25 degC it is Vmp itself.
-func TestMaximumPowerVoltageIsBound(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		vmp := rapid.Float64Range(1, 150).Draw(t, "vmp")
-		power := rapid.Float64Range(-0.006, 0).Draw(t, "power")
-		current := rapid.Float64Range(0, 0.001).Draw(t, "current")
-		rise := rapid.Float64Range(0, 100).Draw(t, "rise")
-		bound, err := MaximumPowerVoltageBound(vmp, power, current, StandardCell+rise)
-		if err != nil {
-			t.Fatal(err)
-		}
-		ofImp := current * rapid.Float64Range(-1, 1).Draw(t, "share")
-		exact := vmp * (1 + power*rise) / (1 + ofImp*rise)
-		if bound > exact*(1+1e-12) {
-			t.Fatalf("bound %v above %v", bound, exact)
-		}
-		at25, err := MaximumPowerVoltageBound(vmp, power, current, StandardCell)
-		if err != nil || at25 != vmp {
-			t.Fatalf("at 25 degC: %v, %v; want %v", at25, err, vmp)
-		}
-	})
-	_, err := MaximumPowerVoltageBound(30, -0.0035, 0.0005, StandardCell-1)
-	refused(t, "a cold cell", err)
-	_, err = MaximumPowerVoltageBound(30, 0.0035, 0.0005, StandardCell+1)
-	refused(t, "power that rises", err)
-	_, err = MaximumPowerVoltageBound(30, -0.0035, -0.0005, StandardCell+1)
-	refused(t, "current that falls", err)
-	_, err = MaximumPowerVoltageBound(30, -0.05, 0, StandardCell+50)
-	refused(t, "no voltage left", err)
-}
-
 // A coefficient in V/K and one in %/K of the same panel give the same voltage.
 func TestBothFormsOfCoefficient(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

@@ -4,7 +4,7 @@
 # custom:
 #   grade: fix
 #   each: pv_inputs
-#   source: maker's data sheet; until curves are computed the working voltage is a lower bound, so that a finding may be early but never late
+#   source: maker's data sheet; the array's curve after De Soto, Klein and Beckman, Solar Energy 80 (2006)
 #   remedy: put more panels in series, or use larger conductors to the array
 package codebooks.limits.run_headroom
 

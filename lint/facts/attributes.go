@@ -4,8 +4,7 @@ package facts
 // are facts all the same, from the language's own table.
 
 var (
-	siteColdest = attribute[*Site, float64]("site", "coldest")
-	siteHottest = attribute[*Site, float64]("site", "hottest")
+	siteWeather = attribute[*Site, string]("site", "weather")
 
 	panelPmax        = attribute[*Panel, float64]("panels", "pmax")
 	panelVoc         = attribute[*Panel, float64]("panels", "voc")

@@ -18,7 +18,7 @@ func New(d *design.Design) *System {
 	for _, c := range Collections() {
 		b.collections[c.Name] = c
 	}
-	b.site = &Site{b.top("site", "site")}
+	b.site = &Site{Subject: b.top("site", "site"), file: d.Weather}
 	b.register(b.site)
 	b.register(&Grounding{b.top("grounding", "grounding")})
 	b.system = &Whole{Subject: b.subject("system", "system", d.Head)}

@@ -1,5 +1,12 @@
 package facts
 
+import (
+	"sync"
+
+	"stringline/lint/physics/weather"
+	"stringline/schema/design"
+)
+
 // What formulas see: each kind of subject with the subjects that it hangs
 // together with, in Go types.
 //
@@ -9,7 +16,14 @@ package facts
 // a method that makes the fact at hand miss that.
 
 // Site is where the system stands.
-type Site struct{ *Subject }
+type Site struct {
+	*Subject
+	file *design.Weather // the weather file that it names, nil for none
+
+	once     sync.Once
+	year     *weather.Year // its header alone
+	problems []weather.Problem
+}
 
 // Grounding is the bonds to ground.
 type Grounding struct{ *Subject }

@@ -1,7 +1,6 @@
 package design
 
 import (
-	"errors"
 	"fmt"
 	"slices"
 
@@ -167,22 +166,26 @@ func (l *loader) energyOf(load *Block) {
 	})
 }
 
-// weatherOf checks that the weather file that a site names is there. A name
-// that leads nowhere must not pass as "no weather given".
+// weatherOf reads the weather file that a site names. A name that leads nowhere
+// must not pass as "no weather given". What stands in the file is for others to
+// read.
 func (l *loader) weatherOf(site *Block) {
 	v := site.known("weather")
 	if v == nil {
 		return
 	}
 	name, err := Resolve(l.folder(), v.Text)
-	if err == nil && l.Files == nil {
-		err = errors.New("no files can be read here")
-	}
+	var text []byte
 	if err == nil {
-		err = readable(l.Files, name)
+		text, err = l.Cache.weather(l.Files, name)
+	}
+	if err == nil && len(text) > maxWeatherBytes {
+		err = fmt.Errorf("it is larger than %d MiB", maxWeatherBytes>>20)
 	}
 	if err != nil {
 		v.Bad = true
 		l.say(site, source.Problem{Kind: "file", Message: fmt.Sprintf("weather: reading %q: %v", v.Text, err), Expected: "an EPW file", Found: v.Text, At: v.At})
+		return
 	}
+	l.design.Weather = &Weather{File: l.shown(name), Text: text}
 }

@@ -16,6 +16,14 @@ import (
 // wait for ever. The error says what is wrong without the file's name, and
 // without any path of the machine.
 func ReadFile(files fs.FS, name string) ([]byte, error) {
+	return readUpTo(files, name, source.MaxBytes+1)
+}
+
+// maxWeatherBytes bounds a weather file: a year of ten-minute steps takes some
+// 10 MiB.
+const maxWeatherBytes = 32 << 20
+
+func readUpTo(files fs.FS, name string, limit int64) ([]byte, error) {
 	if err := readable(files, name); err != nil {
 		return nil, err
 	}
@@ -27,7 +35,7 @@ func ReadFile(files fs.FS, name string) ([]byte, error) {
 	if info, err := f.Stat(); err == nil && !info.Mode().IsRegular() {
 		return nil, notRegular(info.Mode())
 	}
-	text, err := io.ReadAll(io.LimitReader(f, source.MaxBytes+1))
+	text, err := io.ReadAll(io.LimitReader(f, limit))
 	if err != nil {
 		return nil, PlainFault(err)
 	}

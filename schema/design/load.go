@@ -71,14 +71,14 @@ func Load(opts Options) *Design {
 		if text, err = ReadFile(opts.Files, opts.Path); err != nil {
 			l.Add(source.Problem{Kind: "file", Message: fmt.Sprintf("reading the design: %v", err), At: source.Range{File: d.File}})
 			d.Problems = l.List()
-			d.Digest = digest(nil)
+			d.Digest = digest(nil, nil)
 			return d
 		}
 	}
 	file := source.NewFile(d.File, text)
 	d.Files = []*source.File{file}
 	l.read(file)
-	d.Digest = digest(d.Files)
+	d.Digest = digest(d.Files, d.Weather)
 	l.Each(func(p *source.Problem) { fillBlock(p, d, l.shelf) })
 	d.Problems = l.List()
 	return d
@@ -184,8 +184,9 @@ func (l *loader) globs() []PartsGlob {
 func (l *loader) folder() string { return path.Dir(l.Path) }
 
 // digest identifies what was read: name, length and bytes of each file, the
-// design first, parts files in the order in which they were named.
-func digest(files []*source.File) string {
+// design first, parts files in the order in which they were named, the weather
+// last.
+func digest(files []*source.File, weather *Weather) string {
 	h := sha256.New()
 	var size [8]byte
 	write := func(b []byte) {
@@ -196,6 +197,10 @@ func digest(files []*source.File) string {
 	for _, f := range files {
 		write([]byte(f.Name))
 		write(f.Text)
+	}
+	if weather != nil {
+		write([]byte(weather.File))
+		write(weather.Text)
 	}
 	return "sha256:" + hex.EncodeToString(h.Sum(nil))
 }

@@ -160,6 +160,13 @@ type Waiver struct {
 	Block      *Block
 }
 
+// Weather is a weather file as it is. It is shared between designs and must not be
+// changed.
+type Weather struct {
+	File string // as shown to people
+	Text []byte
+}
+
 // Design is one design with the parts that it can name.
 type Design struct {
 	File     string // path as shown to people
@@ -172,6 +179,7 @@ type Design struct {
 	// and name.
 	Parts     map[string]map[string]*Block
 	Codebooks []string // the design's own list
+	Weather   *Weather // the file that the site names; nil where it names none
 	Waivers   []*Waiver
 	Files     []*source.File
 	Problems  source.Problems

@@ -24,12 +24,39 @@ type PartsGlob struct {
 // partsSuffix is how the name of a parts file ends.
 const partsSuffix = ".parts.hcl"
 
-// PartsCache keeps read and decoded parts files for the designs of one
-// workshop. The zero value is ready; it is safe for concurrent use. It must
+// PartsCache keeps read and decoded parts files, and weather files as they are,
+// for the designs of one workshop. The zero value is ready; it is safe for concurrent use. It must
 // not outlive a change of the files.
 type PartsCache struct {
-	mu      sync.Mutex
-	entries map[string]*partsEntry
+	mu       sync.Mutex
+	entries  map[string]*partsEntry
+	weathers map[string]*weatherEntry
+}
+
+// weatherEntry is one weather file as read.
+type weatherEntry struct {
+	once sync.Once
+	text []byte
+	err  error
+}
+
+// weather reads a weather file, once for all designs of a workshop.
+func (c *PartsCache) weather(files fs.FS, name string) ([]byte, error) {
+	if c == nil {
+		return readUpTo(files, name, maxWeatherBytes+1)
+	}
+	c.mu.Lock()
+	if c.weathers == nil {
+		c.weathers = map[string]*weatherEntry{}
+	}
+	e := c.weathers[name]
+	if e == nil {
+		e = &weatherEntry{}
+		c.weathers[name] = e
+	}
+	c.mu.Unlock()
+	e.once.Do(func() { e.text, e.err = readUpTo(files, name, maxWeatherBytes+1) })
+	return e.text, e.err
 }
 
 // partsEntry is one parts file as read.

@@ -44,30 +44,55 @@ type reader struct {
 	seen     []bool
 }
 
+// ReadHeader reads an EPW file's header alone: place, position and extremes. The
+// year has no steps. It is nil where the file is no EPW file.
+func ReadHeader(text []byte) (*Year, []Problem) {
+	r, lines := begin(text)
+	if lines == nil {
+		return nil, r.problems
+	}
+	return r.year, r.problems
+}
+
 // Read reads an EPW file. The year is nil only where not even its header can be
 // read. Radiation in Wh/m2 of a step becomes its mean in W/m2. Missing values are
 // filled along a straight line between their neighbors for up to six hours, and
 // counted; a longer gap is a problem, and its steps keep the last value known
 // (air) or stay dark.
 func Read(text []byte) (*Year, []Problem) {
-	if len(text) > MaxBytes {
-		return nil, []Problem{{Line: 1, Message: fmt.Sprintf("the file has %d bytes, more than %d", len(text), MaxBytes)}}
+	r, lines := begin(text)
+	if lines == nil {
+		return nil, r.problems
 	}
-	r := &reader{last: -1, perHour: 1, year: &Year{Latitude: math.NaN(), Longitude: math.NaN(), Elevation: math.NaN(), Zone: math.NaN()}}
-	text = bytes.TrimPrefix(text, []byte("\xef\xbb\xbf"))
-	lines := bytes.Split(bytes.ReplaceAll(text, []byte("\r\n"), []byte("\n")), []byte("\n"))
-	for len(lines) > 0 && len(bytes.TrimSpace(lines[len(lines)-1])) == 0 {
-		lines = lines[:len(lines)-1]
-	}
-	if len(lines) < headerLines+1 || !strings.HasPrefix(string(lines[0]), "LOCATION,") {
-		return nil, []Problem{{Line: 1, Message: "not an EPW weather file: it begins with a LOCATION line and seven more header lines"}}
-	}
-	for i, line := range lines[:headerLines] {
-		r.header(i+1, string(line))
-	}
-	r.data(lines[headerLines:])
+	r.data(lines)
 	r.fill()
 	return r.year, r.problems
+}
+
+// begin reads the header and gives the lines behind it, nil where there is none.
+func begin(text []byte) (*reader, [][]byte) {
+	r := &reader{last: -1, perHour: 1, year: &Year{Latitude: math.NaN(), Longitude: math.NaN(), Elevation: math.NaN(), Zone: math.NaN()}}
+	if len(text) > MaxBytes {
+		r.problem(1, 0, "the file has %d bytes, more than %d", len(text), MaxBytes)
+		return r, nil
+	}
+	text = bytes.TrimPrefix(text, []byte("\xef\xbb\xbf"))
+	lines := make([][]byte, 0, headerLines)
+	for len(lines) < headerLines {
+		line, rest, more := bytes.Cut(text, []byte("\n"))
+		lines, text = append(lines, bytes.TrimSuffix(line, []byte("\r"))), rest
+		if !more {
+			break
+		}
+	}
+	if len(bytes.TrimSpace(text)) == 0 || !strings.HasPrefix(string(lines[0]), "LOCATION,") {
+		r.problem(1, 0, "not an EPW weather file: it begins with a LOCATION line and seven more header lines")
+		return r, nil
+	}
+	for i, line := range lines {
+		r.header(i+1, string(line))
+	}
+	return r, bytes.Split(bytes.TrimRight(bytes.ReplaceAll(text, []byte("\r\n"), []byte("\n")), "\n "), []byte("\n"))
 }
 
 func (r *reader) problem(line, field int, format string, args ...any) {

@@ -12,7 +12,7 @@ import (
 
 // The head of an invented station's weather file, in the layout with a wet bulb
 // before the extremes, and one hour.
-const station = "LOCATION,Upper Terrace,-,XXX,invented,999999,46.5,9.87,1.0,1840.0\n" +
+const station = "LOCATION,Upper Terrace,-,ZZZ,invented,999999,46.5,9.87,1.0,1840.0\n" +
 	"DESIGN CONDITIONS,1,Invented,,Heating,1,-20,Cooling,7,Extremes,11.1,9.4,8.6,28.5,-23.7,35.9,4.5,1.9,-27,37.3,-29.6,38.4,-32.2,39.5,-35.5,40.9\n" +
 	"TYPICAL/EXTREME PERIODS,0\nGROUND TEMPERATURES,0\nHOLIDAYS/DAYLIGHT SAVINGS,No,0,0,0\nCOMMENTS 1\nCOMMENTS 2\nDATA PERIODS,1,1,Data,Sunday,1/1,12/31\n" +
 	"2001,1,1,1,0,x,-5,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0\n"

@@ -3,45 +3,53 @@ package facts
 import (
 	"crypto/sha256"
 	"encoding/hex"
-	"fmt"
-	"hash"
-	"io"
 	"maps"
 	"slices"
+	"strconv"
 )
 
 // Structure gives a fingerprint of what a rule can see without values: which
-// subjects there are, in order, how they are linked, and which codebooks'
-// questions they answer. Two designs with the same fingerprint give a rule the
-// same input.
+// subjects there are, in order, how they are linked, which codebooks' questions
+// they answer, and the unit of a fact that may have several. Two designs with the
+// same fingerprint give a rule the same input.
 func (s *System) Structure() string {
-	h := sha256.New()
+	// Each item carries its length, so that no two lists of items run into the
+	// same bytes.
+	text := make([]byte, 0, 8<<10)
+	put := func(kind byte, item string) {
+		text = append(text, kind)
+		text = strconv.AppendInt(text, int64(len(item)), 10)
+		text = append(append(text, ' '), item...)
+	}
 	for _, c := range Collections() {
-		put(h, "collection", c.Name)
+		put('c', c.Name)
 		for _, subject := range s.subjects[c.Name] {
-			put(h, "subject", subject.id)
+			put('s', subject.id)
 			for _, l := range c.Links {
-				put(h, "link", l.Name)
+				put('l', l.Name)
 				for _, to := range subject.links[l.Name] {
-					put(h, "to", to.id)
+					put('t', to.id)
+				}
+			}
+			for _, e := range c.Entries {
+				if len(e.Units) == 0 {
+					continue
+				}
+				if f, ok := s.Fact(subject.id + "." + e.Name); ok {
+					put('u', f.Unit)
 				}
 			}
 			if subject.block == nil {
 				continue
 			}
 			for _, book := range slices.Sorted(maps.Keys(subject.block.Declared)) {
-				put(h, "book", book)
+				put('b', book)
 				for _, name := range slices.Sorted(maps.Keys(subject.block.Declared[book])) {
-					put(h, "answer", name)
+					put('a', name)
 				}
 			}
 		}
 	}
-	return hex.EncodeToString(h.Sum(nil))
-}
-
-// put writes one item with its length, so that no two lists of items run into
-// the same bytes.
-func put(h hash.Hash, kind, text string) {
-	_, _ = io.WriteString(h, fmt.Sprintf("%s %d %s\n", kind, len(text), text))
+	sum := sha256.Sum256(text)
+	return hex.EncodeToString(sum[:])
 }

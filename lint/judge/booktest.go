@@ -92,7 +92,7 @@ type bookTest struct {
 }
 
 func (t *bookTest) structure(s *facts.System) *structure {
-	key := structureKey(s)
+	key := s.Structure()
 	st := t.structures[key]
 	if st == nil {
 		st = buildStructure(t.book.codebook, s)

@@ -62,7 +62,7 @@ func (t *bookTest) ruleVerdicts(ctx context.Context, rule string, s *facts.Syste
 		relied[v.Key()] = merge(relied[v.Key()], ids)
 	}
 	bench.went = func(v *verdict.Verdict, missing []string) { despite[v.Key()] = missing }
-	key, st := structureKey(s), t.structure(s)
+	key, st := s.Structure(), t.structure(s)
 	d, known := t.answers[rule+"\n"+key]
 	if !known {
 		if d, err = t.book.put(ctx, rule, st, bench.values); err != nil {

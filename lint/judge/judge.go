@@ -138,7 +138,7 @@ func (j *Judge) Judge(ctx context.Context, s *facts.System) ([]verdict.Verdict, 
 	if err := ctx.Err(); err != nil {
 		return nil, fmt.Errorf("judging: %w", err)
 	}
-	key := structureKey(s)
+	key := s.Structure()
 	found := make([]*asked, len(j.books))
 	errs := make([]error, len(j.books))
 	var wait sync.WaitGroup

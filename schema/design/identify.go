@@ -37,17 +37,6 @@ func (b *Block) owner() string {
 	return b.Parent.ID()
 }
 
-// Owner gives the block that a run, protection or disconnect belongs to: the
-// block it stands in, for one in a bank's main or each the bank; nil at top
-// level.
-func (b *Block) Owner() *Block {
-	p := b.Parent
-	if p != nil && (p.Kind.Name == "main" || p.Kind.Name == "each") && p.Parent != nil {
-		return p.Parent
-	}
-	return p
-}
-
 // Find gives the top-level block or the part of a kind and name, nil where
 // there is none. Parts are those that the design uses or declares.
 func (d *Design) Find(kind, name string) *Block {

@@ -87,7 +87,7 @@ func TestPublicYear(t *testing.T) {
 }
 
 const (
-	location = "LOCATION,Upper Terrace,-,XXX,invented,999999,46.5,9.87,1.0,1840.0\n"
+	location = "LOCATION,Upper Terrace,-,ZZZ,invented,999999,46.5,9.87,1.0,1840.0\n"
 	// Layouts of the extremes of invented stations, degC.
 	layout2009 = "Extremes,11.1,9.4,8.6,28.5,-23.7,35.9,4.5,1.9,-27,37.3,-29.6,38.4,-32.2,39.5,-35.5,40.9"
 	layout2017 = "Extremes,10.2,8.9,7.9,-18.1,34.2,3.1,1.4,-20.4,35.2,-22.2,36,-24,36.8,-26.3,37.8"

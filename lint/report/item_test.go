@@ -1,10 +1,13 @@
 package report
 
 import (
+	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
+	"stringline/lint"
 	"stringline/lint/verdict"
 	"stringline/schema/source"
 )
@@ -31,6 +34,30 @@ func TestSentence(t *testing.T) {
 	} {
 		if got := sentence(&verdict.Verdict{Message: message, Title: "title"}); got != want {
 			t.Errorf("%q reads %q, want %q", message, got, want)
+		}
+	}
+}
+
+// TestLongPageSaysItAgain: what the head of a long page says stands at its foot too,
+// once; a short page says it once in all.
+func TestLongPageSaysItAgain(t *testing.T) {
+	for verdicts, want := range map[int]int{3: 1, 200: 2} {
+		d := lint.DesignResult{File: "a.design.hcl", Name: "A"}
+		for i := range verdicts {
+			value, limit, left := float64(i), 1000.0, 1-float64(i)/1000
+			d.Verdicts = append(d.Verdicts, verdict.Verdict{
+				Rule: "limits.x", About: fmt.Sprint("bank.b", i), Outcome: verdict.Meets, Grade: verdict.Fix, Relation: "at_most",
+				Is: &verdict.Measured{ID: "bank.b.x", Unit: "A", Value: &value}, Limits: []verdict.Measured{{ID: "bank.b.y", Unit: "A", Value: &limit}},
+				Spare: &verdict.Spare{Value: limit - value, Unit: "A"}, Headroom: &left,
+			})
+		}
+		r := &lint.Result{Designs: []lint.DesignResult{d}, Summary: lint.Summary{Designs: 1, Rules: 1, Judgements: verdicts, Meets: verdicts}}
+		var b strings.Builder
+		if err := Text(&b, r, Page{Width: 80}); err != nil {
+			t.Fatal(err)
+		}
+		if got := strings.Count(b.String(), "Nothing found against it."); got != want {
+			t.Errorf("%d verdicts: the verdict stands %d times, want %d:\n%s", verdicts, got, want, b.String()[:200])
 		}
 	}
 }

@@ -36,10 +36,26 @@ func Text(w io.Writer, r *lint.Result, opts Page) error {
 	}
 	if len(designs) > 0 {
 		p.date(r)
+		if len(designs) == 1 {
+			p.again(designs[0])
+		}
 		p.counts(&r.Summary)
 		p.caution()
 	}
 	return p.flush(w)
+}
+
+// longPage is how many lines a reader of a terminal can be taken to see at once.
+const longPage = 50
+
+// again repeats at the foot of a long page what its head says about the design:
+// the head has scrolled away.
+func (p *page) again(d *lint.DesignResult) {
+	if strings.Count(p.b.String(), "\n") < longPage {
+		return
+	}
+	text, with := p.tally(d).verdictLine()
+	p.line().wrap(text, with)
 }
 
 // halved reports problems of no one design that may have kept rules from

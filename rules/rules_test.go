@@ -59,7 +59,7 @@ func books(t *testing.T) map[string]fs.FS {
 // never unknown, so none of their verdicts can be unproven.
 var structural = []string{
 	"limits/ac_output_protection", "limits/array_conductor", "limits/array_disconnect", "limits/bank_disconnect",
-	"limits/bank_protection", "limits/charger_protection", "limits/load_protection", "limits/source_protection", "limits/supply_protection",
+	"limits/bank_protection", "limits/charger_protection", "limits/source_protection", "limits/supply_protection",
 }
 
 // TestCases holds that every rule's Rego tests ask for a pass, a finding and,

@@ -2,11 +2,17 @@ package codebooks.limits.conductor_carries_test
 
 import data.codebooks.limits.conductor_carries
 
+# 1.25 for bright sun on the PV side: 690.8(A)(1) and IEC 62548-1 take the same (from a transcription).
+
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {
-	"exactly at the limit": {"design": "meets", "facts": {"cable_run.array.south.current": "80 A"}, "about": "cable_run.array.south", "verdict": "meets"},
-	"a step below": {"design": "meets", "facts": {"cable_run.array.south.current": "79.992 A"}, "about": "cable_run.array.south", "verdict": "meets"},
-	"a step above": {"design": "meets", "facts": {"cable_run.array.south.current": "80.008 A"}, "about": "cable_run.array.south", "verdict": "breaks"},
+	"exactly at the limit": {"design": "meets", "facts": {"cable_run.array.south.current": "64 A"}, "about": "cable_run.array.south", "verdict": "meets"},
+	"a step below": {"design": "meets", "facts": {"cable_run.array.south.current": "63.9936 A"}, "about": "cable_run.array.south", "verdict": "meets"},
+	"a step above": {"design": "meets", "facts": {"cable_run.array.south.current": "64.0064 A"}, "about": "cable_run.array.south", "verdict": "breaks"},
+	"bank side: exactly at the limit": {"design": "meets", "facts": {"cable_run.charger.main.current": "110 A"}, "about": "cable_run.charger.main", "verdict": "meets"},
+	"bank side: a step above": {"design": "meets", "facts": {"cable_run.charger.main.current": "110.011 A"}, "about": "cable_run.charger.main", "verdict": "breaks"},
+	"a string's: exactly at the limit": {"design": "meets", "facts": {"cable_run.string.south.a.current": "32 A"}, "about": "cable_run.string.south.a", "verdict": "meets"},
+	"a string's: a step above": {"design": "meets", "facts": {"cable_run.string.south.a.current": "32.0032 A"}, "about": "cable_run.string.south.a", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"cable_run.array.south.current": null}, "about": "cable_run.array.south", "verdict": "unproven"},
 	"unknown cable_run.array.south.ampacity": {"design": "meets", "facts": {"cable_run.array.south.ampacity": null}, "about": "cable_run.array.south", "verdict": "unproven"},
 	"unknown panel.fen-200.isc": {"design": "meets", "facts": {"panel.fen-200.isc": null}, "about": "cable_run.array.south", "verdict": "unproven"},

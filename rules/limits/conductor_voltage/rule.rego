@@ -1,6 +1,6 @@
 # METADATA
 # title: Conductors' insulation bears the highest voltage of their circuit
-# description: Cable for vehicles and boats is often insulated for 50 or 60 V only. On the roof a cold morning brings much more.
+# description: Cable for vehicles and boats is often insulated for 50 or 60 V only. On the roof a cold morning brings much more, and so does an inverter.
 # custom:
 #   grade: fix
 #   each: cable_runs
@@ -8,14 +8,4 @@
 #   remedy: use cable whose insulation is rated for the voltage
 package codebooks.limits.conductor_voltage
 
-import data.codebooks.limits.shared
-
-check contains {"about": r.id, "is": r.bus_voltage, "at_most": r.voltage} if {
-	some r in input.cable_runs
-	not shared.on_ac(r)
-}
-
-check contains {"about": r.id, "does_not_apply": "on the AC side"} if {
-	some r in input.cable_runs
-	shared.on_ac(r)
-}
+check contains {"about": r.id, "is": r.bus_voltage, "at_most": r.voltage} if some r in input.cable_runs

@@ -13,7 +13,10 @@ cases := {
 	"bank side: a step above": {"design": "meets", "facts": {"cable_run.charger.main.bus_voltage": "600.06 V"}, "about": "cable_run.charger.main", "verdict": "breaks"},
 	"bank side: unknown": {"design": "meets", "facts": {"cable_run.charger.main.bus_voltage": null}, "about": "cable_run.charger.main", "verdict": "unproven"},
 	"unknown cable_run.array.south.voltage": {"design": "meets", "facts": {"cable_run.array.south.voltage": null}, "about": "cable_run.array.south", "verdict": "unproven"},
-	"an AC load's": {"design": "meets", "facts": {}, "about": "cable_run.load.freezer", "verdict": "does_not_apply"},
+	"an AC load's: exactly at the limit": {"design": "meets", "facts": {"cable_run.load.freezer.bus_voltage": "500 V"}, "about": "cable_run.load.freezer", "verdict": "meets"},
+	"an AC load's: a step above": {"design": "meets", "facts": {"cable_run.load.freezer.bus_voltage": "500.05 V"}, "about": "cable_run.load.freezer", "verdict": "breaks"},
+	"an AC load's, in cable for a boat": {"design": "meets", "facts": {"cable_run.load.freezer.voltage": "60 V"}, "about": "cable_run.load.freezer", "verdict": "breaks"},
+	"an AC load's, in cable that does not say": {"design": "meets", "facts": {"cable_run.load.freezer.voltage": null}, "about": "cable_run.load.freezer", "verdict": "unproven"},
 }
 
 test_cases[name] if {

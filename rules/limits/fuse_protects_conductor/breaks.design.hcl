@@ -1,5 +1,6 @@
 # expect: breaks limits.fuse_protects_conductor on protection.charger.main
 # expect: breaks limits.fuse_protects_conductor on protection.supply.twelve
+# expect: breaks limits.fuse_protects_conductor on protection.load.each
 
 charger "main" {
   controller = "reed-70"
@@ -43,6 +44,32 @@ supply "twelve" {
   fuse {
     class      = "other"
     rating     = "20 A"
+    voltage    = "58 V"
+    interrupts = "10 kA"
+    dc_rated   = true
+    distance   = "0.2 m"
+  }
+}
+
+# A name that looks like the fuses of a bank's strings.
+load "each" {
+  from          = "bank.house"
+  power         = "60 W"
+  surge         = "60 W"
+  hours_per_day = 5
+  voltage_min   = "21 V"
+  voltage_max   = "30 V"
+  cable_run {
+    size       = "2.5 mm2"
+    length     = "8 m"
+    insulation = "90 degC"
+    voltage    = "600 V"
+    ampacity   = "20 A"
+    ambient    = "35 degC"
+  }
+  fuse {
+    class      = "other"
+    rating     = "30 A"
     voltage    = "58 V"
     interrupts = "10 kA"
     dc_rated   = true

@@ -1,4 +1,5 @@
 # expect: breaks limits.load_protection on load.lights
+# expect: breaks limits.load_protection on load.fan
 
 load "lights" {
   from          = "bank.house"
@@ -13,6 +14,23 @@ load "lights" {
     insulation = "90 degC"
     voltage    = "600 V"
     ampacity   = "20 A"
+    ambient    = "35 degC"
+  }
+}
+
+load "fan" {
+  from          = "supply.twelve"
+  power         = "24 W"
+  surge         = "24 W"
+  hours_per_day = 5
+  voltage_min   = "11 V"
+  voltage_max   = "15 V"
+  cable_run {
+    size       = "2.5 mm2"
+    length     = "3 m"
+    insulation = "90 degC"
+    voltage    = "600 V"
+    ampacity   = "6 A"
     ambient    = "35 degC"
   }
 }

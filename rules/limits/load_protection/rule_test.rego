@@ -9,6 +9,14 @@ cases := {
 	"on an inverter": {"design": "meets", "facts": {}, "about": "load.pump", "verdict": "does_not_apply"},
 	"behind a converter": {"design": "meets", "facts": {}, "about": "load.radio", "verdict": "does_not_apply"},
 	"on load terminals": {"design": "meets", "facts": {}, "about": "load.porch", "verdict": "does_not_apply"},
+	"behind a converter, with a fuse": {"design": "meets", "facts": {"converter.rush-20.current": "60 A"}, "about": "load.heater", "verdict": "does_not_apply"},
+	"behind a converter, no fuse, exactly at the limit": {"design": "meets", "facts": {"converter.rush-20.current": "25 A"}, "about": "load.fan", "verdict": "meets"},
+	"behind a converter, no fuse, a step above": {"design": "meets", "facts": {"converter.rush-20.current": "25.0025 A"}, "about": "load.fan", "verdict": "breaks"},
+	"behind a converter, no fuse, ampacity unknown": {"design": "meets", "facts": {"cable_run.load.fan.ampacity": null}, "about": "load.fan", "verdict": "unproven"},
+	"behind a converter, no fuse, two conductors a pole": {"design": "meets", "facts": {"converter.rush-20.current": "50 A", "cable_run.load.fan.per_pole": 2}, "about": "load.fan", "verdict": "meets"},
+	"behind a converter, no fuse, thin flex": {"design": "breaks", "facts": {}, "about": "load.fan", "verdict": "breaks"},
+	"on load terminals, no fuse, exactly at the limit": {"design": "meets", "facts": {"controller.reed-70.load_current_max": "20 A"}, "about": "load.gate", "verdict": "meets"},
+	"on load terminals, no fuse, a step above": {"design": "meets", "facts": {"controller.reed-70.load_current_max": "20.002 A"}, "about": "load.gate", "verdict": "breaks"},
 }
 
 test_cases[name] if {

@@ -12,4 +12,18 @@ package codebooks.limits.polarized
 check contains {
 	"about": p.id, "when": fact.all([fact.one_of(p.kind, ["breaker"]), p.two_way]), "otherwise": "a fuse, or current flows one way here",
 	"is_true": fact.no(p.polarized), "because": "current can reverse here, and the breaker is polarized",
-} if some p in input.protections
+} if {
+	some p in input.protections
+	count(p.ac_outputs) == 0
+}
+
+# At an inverter current reverses where it can charge. A data sheet's silence on
+# that is no answer here; a breaker that is not polarized needs none.
+check contains {
+	"about": p.id, "when": fact.all([fact.one_of(p.kind, ["breaker"]), fact.any([fact.no(p.polarized), fact.more_than(o.inverter.charge_current_max, fact.number(0, "A"))])]),
+	"otherwise": "a fuse, or an inverter that does not charge",
+	"is_true": fact.no(p.polarized), "because": "the inverter can charge through it, and the breaker is polarized",
+} if {
+	some p in input.protections
+	some o in p.ac_outputs
+}

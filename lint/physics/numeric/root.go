@@ -10,6 +10,9 @@ import (
 // bracket to neighbors in under 1100 steps; the methods here need about ten.
 const rootSteps = 1200
 
+// longSearch is a count of steps after which Newton's method is helped along.
+const longSearch = 12
+
 // checkBracket refuses a bracket that cannot be searched.
 func checkBracket(doing string, lo, hi, flo, fhi float64) error {
 	if math.IsNaN(lo) || math.IsNaN(hi) || math.IsInf(lo, 0) || math.IsInf(hi, 0) || lo > hi {
@@ -79,7 +82,8 @@ func Root(f func(float64) float64, lo, hi, tolerance float64) (float64, error) {
 
 // RootNewton is Root for a function that gives its value and derivative: Newton
 // steps from start while they stay within the shrinking bracket and the value
-// halves, else bisection. It stops when a step is below tolerance + 4e-16 |x|.
+// halves, else bisection, and bisection every second time once the search is
+// long. It stops when a step is below tolerance + 4e-16 |x|.
 //
 // Method: Newton-Raphson safeguarded by bisection, as in W. H. Press et al.,
 // Numerical Recipes, 3rd edition, section 9.4; the signs at the ends are given
@@ -94,7 +98,7 @@ func RootNewton(f func(float64) (value, slope float64), lo, hi, start, tolerance
 		x = lo + 0.5*(hi-lo)
 	}
 	last := math.Inf(1)
-	for range rootSteps {
+	for count := range rootSteps {
 		value, slope := f(x)
 		if math.IsNaN(value) {
 			return 0, physics.Refuse(doing, "the function has no value at %v", x)
@@ -109,7 +113,10 @@ func RootNewton(f func(float64) (value, slope float64), lo, hi, start, tolerance
 		}
 		step := value / slope
 		next := x - step
-		if !(next >= lo && next <= hi) || math.Abs(value) > 0.5*last {
+		// A slope beyond float64 would make a step of zero: no convergence. Down
+		// an exponential Newton's step is of one size however far the root is, so
+		// a long search bisects every second time.
+		if !(next >= lo && next <= hi) || math.IsInf(slope, 0) || math.Abs(value) > 0.5*last || count >= longSearch && count%2 == 0 {
 			next = lo + 0.5*(hi-lo)
 			step = x - next
 			last = math.Inf(1) // a bisection earns the next Newton step

@@ -50,6 +50,8 @@ type Curve struct {
 	// Constants of the solution: what is charged to the diode at I = 0, and the
 	// logarithm of saturation/(ideality shunt).
 	total, offset float64
+	// The logarithm of series saturation/(ideality (1 + series shunt)).
+	seriesOffset  float64
 	logSaturation float64
 }
 
@@ -79,6 +81,9 @@ func newCurve(photo, logSaturation, series, shunt, ideality float64) Curve {
 	c.total = c.photo + c.saturation
 	if shunt > 0 {
 		c.offset = logSaturation - math.Log(ideality*shunt)
+	}
+	if series > 0 {
+		c.seriesOffset = logSaturation + math.Log(series/(ideality*(1+shunt*series)))
 	}
 	return c
 }
@@ -141,7 +146,7 @@ func (c *Curve) currentAt(v float64) sample {
 		return sample{v: c.total - e - c.shunt*v, slope: -e/a - c.shunt, bend: -e / (a * a)}
 	}
 	g := 1 + c.shunt*c.series
-	w, _ := numeric.LambertExp(c.logSaturation + math.Log(c.series/(a*g)) + (v+c.series*c.total)/(a*g))
+	w, _ := numeric.LambertExp(c.seriesOffset + (v+c.series*c.total)/(a*g))
 	// The diode carries saturation exp(u/a) = a g w/Rs, so its conductance times
 	// Rs is g w.
 	s := g * (1 + w) // 1 + Rs (diode conductance + G)

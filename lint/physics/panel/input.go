@@ -70,6 +70,10 @@ type line struct {
 	number   int     // of the string as given
 }
 
+// beyond is a current in A that no string can take: a search that gets there is
+// asked for a voltage far past open circuit, and would leave float64.
+const beyond = 1e15
+
 // NewInput checks strings and puts them in parallel.
 func NewInput(strings []String) (*Input, error) {
 	const doing = "strings in parallel"
@@ -236,10 +240,11 @@ func (in *Input) current(l *line, bypassed int, v, near float64) sample {
 	// lies above it and Newton's step lands at or right of the root, then
 	// approaches it from there: it converges from any start. Without a shunt the
 	// current has an upper end, which a step may only approach.
-	most, scale := math.Inf(1), 0.0
+	most, knee := math.Inf(1), math.Inf(1)
 	for k := bypassed; k < len(l.elements); k++ {
-		c := &in.curves[l.elements[k].curve]
-		scale = math.Max(scale, c.total)
+		e := &l.elements[k]
+		c := &in.curves[e.curve]
+		knee = math.Min(knee, e.count*c.ideality)
 		if c.shunt == 0 {
 			most = math.Min(most, c.total)
 		}
@@ -258,17 +263,27 @@ func (in *Input) current(l *line, bypassed int, v, near float64) sample {
 			at.slope += e.count * one.slope
 			at.bend += e.count * one.bend
 		}
-		step := (v - at.v) / at.slope
-		if !(i+step < most) {
-			step = 0.5 * (most - i)
+		left := v - at.v
+		step := left / at.slope
+		if rest := most - i; !(step < rest) {
+			// Newton's step in the logarithm of what rests to the end, of which
+			// the voltage is all but linear: it may be 10^100 times off.
+			step = rest * -math.Expm1(-step/rest)
 		}
-		if i+step == i {
+		next := i + step
+		if next >= most { // closer to the end than float64 tells
+			next = math.Nextafter(most, 0)
+		}
+		if next == i {
 			break
 		}
-		i += step
-		if math.Abs(step) < 1e-8*scale {
-			// Convergence is quadratic: what is left is below rounding. The
-			// derivatives follow to the new place.
+		i, step = next, next-i
+		if !(i > -beyond) {
+			return sample{v: math.Inf(-1), slope: math.Inf(-1), bend: math.Inf(-1)}
+		}
+		if math.Abs(left) < 1e-6*knee {
+			// The curves bend over voltages of their idealities, so after this
+			// step about (1e-6)^2 of one is left. The slope follows.
 			at.slope += at.bend * step
 			break
 		}
@@ -276,11 +291,23 @@ func (in *Input) current(l *line, bypassed int, v, near float64) sample {
 	return sample{v: i, slope: 1 / at.slope, bend: -at.bend / (at.slope * at.slope * at.slope)}
 }
 
-// state is where a line stands in a search.
+// state is where a line stands in a search: its current at the voltage asked for
+// last, 0 before any, and the current's derivatives by voltage there.
 type state struct {
-	bypassed int
-	blocked  bool
-	current  float64
+	bypassed             int
+	blocked              bool
+	current, slope, bend float64
+	voltage              float64
+}
+
+// ahead is where the search for the current at a voltage starts: on the parabola
+// through the place before, as long as that is near.
+func (s *state) ahead(v float64) float64 {
+	d := v - s.voltage
+	if first, second := s.slope*d, 0.5*s.bend*d*d; math.Abs(second) < 0.5*math.Abs(first) {
+		return s.current + first + second
+	}
+	return s.current
 }
 
 // place sets every line's state for voltages about v.
@@ -292,7 +319,7 @@ func (in *Input) place(v float64) {
 		s.blocked = l.blocking && own >= l.open
 		k := l.bypassed(own)
 		if k != s.bypassed || s.current == 0 {
-			s.current = in.guess(l, k)
+			*s = state{blocked: s.blocked, current: in.guess(l, k)}
 		}
 		s.bypassed = k
 	}
@@ -306,8 +333,11 @@ func (in *Input) sum(v float64) sample {
 		if s.blocked {
 			continue
 		}
-		one := in.current(l, s.bypassed, v+l.drop, s.current)
-		s.current = one.v
+		one := in.current(l, s.bypassed, v+l.drop, s.ahead(v))
+		s.current, s.slope, s.bend, s.voltage = one.v, one.slope, one.bend, v
+		if !(one.v > -beyond) { // no place to go on from
+			*s = state{bypassed: s.bypassed, current: in.guess(l, s.bypassed)}
+		}
 		total.v += l.count * one.v
 		total.slope += l.count * one.slope
 		total.bend += l.count * one.bend

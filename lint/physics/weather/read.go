@@ -3,55 +3,39 @@ package weather
 import (
 	"bytes"
 	"fmt"
+	"iter"
 	"math"
 	"strconv"
 	"strings"
 	"time"
+	"unicode"
 )
 
 // MaxBytes bounds a file: a year of ten-minute steps takes some 10 MiB.
-const MaxBytes = 32 << 20
+const MaxBytes = 16 << 20
 
 const (
 	headerLines = 8
-	fields      = 35
-	most        = 100 // problems
+	headerBytes = 64 << 10 // of one header line
+	most        = 100      // problems
 	kelvin      = 273.15
 )
-
-// Fields of a data line, counted from 1, with the range that is believed and the
-// code from which on a value counts as missing (the format's own codes).
-var (
-	fieldAir     = field{7, "dry bulb temperature", -90, 65, 99.9}
-	fieldGlobal  = field{14, "global horizontal radiation", 0, 1800, 9999}
-	fieldBeam    = field{15, "direct normal radiation", 0, 1500, 9999}
-	fieldDiffuse = field{16, "diffuse horizontal radiation", 0, 1200, 9999}
-	fieldWind    = field{22, "wind speed", 0, 100, 999}
-)
-
-type field struct {
-	number       int
-	name         string
-	least, most  float64
-	missingAbove float64
-}
 
 type reader struct {
 	year     *Year
 	problems []Problem
+	more     int // problems beyond most
 	perHour  int
-	last     int // step of the line before, -1 at first
-	seen     []bool
+	last     int     // step of the line before, -1 at first
+	lines    []int32 // line that each step was read from, 0 for none
+	of       int     // calendar year of all lines, -1 where they differ
 }
 
 // ReadHeader reads an EPW file's header alone: place, position and extremes. The
 // year has no steps. It is nil where the file is no EPW file.
 func ReadHeader(text []byte) (*Year, []Problem) {
-	r, lines := begin(text)
-	if lines == nil {
-		return nil, r.problems
-	}
-	return r.year, r.problems
+	r, _ := begin(text)
+	return r.finish()
 }
 
 // Read reads an EPW file. The year is nil only where not even its header can be
@@ -59,165 +43,153 @@ func ReadHeader(text []byte) (*Year, []Problem) {
 // filled along a straight line between their neighbors for up to six hours, and
 // counted; a longer gap is a problem, and its steps keep the last value known
 // (air) or stay dark.
+//
+// At most a hundred problems are listed, in the order of their lines but for those
+// of the whole year, which come last; a final one counts the rest.
 func Read(text []byte) (*Year, []Problem) {
-	r, lines := begin(text)
-	if lines == nil {
-		return nil, r.problems
+	r, rest := begin(text)
+	if r.year != nil {
+		r.data(rest)
+		r.fill()
+		r.daylight()
 	}
-	r.data(lines)
-	r.fill()
+	return r.finish()
+}
+
+func (r *reader) finish() (*Year, []Problem) {
+	if r.more > 0 {
+		last := r.problems[len(r.problems)-1]
+		r.problems = append(r.problems, Problem{Line: last.Line, Message: fmt.Sprintf("%d more problems are not listed", r.more)})
+	}
 	return r.year, r.problems
 }
 
-// begin reads the header and gives the lines behind it, nil where there is none.
-func begin(text []byte) (*reader, [][]byte) {
-	r := &reader{last: -1, perHour: 1, year: &Year{Latitude: math.NaN(), Longitude: math.NaN(), Elevation: math.NaN(), Zone: math.NaN()}}
+// begin reads the header and gives the text behind it.
+func begin(text []byte) (*reader, []byte) {
+	r := &reader{last: -1, perHour: 1}
 	if len(text) > MaxBytes {
 		r.problem(1, 0, "the file has %d bytes, more than %d", len(text), MaxBytes)
 		return r, nil
 	}
 	text = bytes.TrimPrefix(text, []byte("\xef\xbb\xbf"))
-	lines := make([][]byte, 0, headerLines)
-	for len(lines) < headerLines {
-		line, rest, more := bytes.Cut(text, []byte("\n"))
-		lines, text = append(lines, bytes.TrimSuffix(line, []byte("\r"))), rest
-		if !more {
-			break
-		}
-	}
-	if len(bytes.TrimSpace(text)) == 0 || !strings.HasPrefix(string(lines[0]), "LOCATION,") {
+	if !bytes.HasPrefix(text, []byte("LOCATION,")) {
 		r.problem(1, 0, "not an EPW weather file: it begins with a LOCATION line and seven more header lines")
 		return r, nil
 	}
-	for i, line := range lines {
-		r.header(i+1, string(line))
+	r.year = &Year{Latitude: math.NaN(), Longitude: math.NaN(), Elevation: math.NaN(), Zone: math.NaN(),
+		Coldest: math.NaN(), Hottest: math.NaN(), Extremes: Extremes{Why: "the header has no line of design conditions"}}
+	periods := false
+	for line := 1; line <= headerLines && len(text) > 0; line++ {
+		var head []byte
+		head, text, _ = bytes.Cut(text, []byte("\n"))
+		if len(head) > headerBytes {
+			r.problem(line, 0, "a header line of %d bytes, more than %d", len(head), headerBytes)
+			continue
+		}
+		parts := strings.Split(strings.TrimSuffix(string(head), "\r"), ",")
+		switch strings.ToUpper(strings.TrimSpace(parts[0])) {
+		case "LOCATION":
+			r.location(line, parts)
+		case "DESIGN CONDITIONS":
+			r.year.Extremes = extremes(parts)
+		case "DATA PERIODS":
+			periods = true
+			r.periods(line, parts)
+		}
 	}
-	return r, bytes.Split(bytes.TrimRight(bytes.ReplaceAll(text, []byte("\r\n"), []byte("\n")), "\n "), []byte("\n"))
+	if !periods {
+		r.problem(headerLines, 0, "the header has no DATA PERIODS line among its %d: one step an hour is taken", headerLines)
+	}
+	if math.IsNaN(r.year.Zone) {
+		r.year.lack("the header does not tell the time zone")
+	}
+	r.year.Step = time.Hour / time.Duration(r.perHour)
+	r.year.Of = r.year.sunYear(0)
+	return r, text
 }
 
 func (r *reader) problem(line, field int, format string, args ...any) {
-	if len(r.problems) < most {
-		r.problems = append(r.problems, Problem{line, field, fmt.Sprintf(format, args...)})
+	if len(r.problems) == most {
+		r.more++
+		return
+	}
+	r.problems = append(r.problems, Problem{line, field, fmt.Sprintf(format, args...)})
+}
+
+func (r *reader) location(line int, parts []string) {
+	if len(parts) > 1 {
+		r.year.Place = shorten(strings.TrimSpace(parts[1]))
+	}
+	for _, f := range []struct {
+		at          int
+		name        string
+		least, most float64
+		into        *float64
+	}{{7, "latitude", -90, 90, &r.year.Latitude}, {8, "longitude", -180, 180, &r.year.Longitude}, {9, "time zone", -13, 15, &r.year.Zone}, {10, "elevation", -450, 6500, &r.year.Elevation}} {
+		if f.at > len(parts) {
+			r.problem(line, 0, "%s is missing", f.name)
+		} else if v, ok := number([]byte(parts[f.at-1])); ok && v >= f.least && v <= f.most {
+			*f.into = v
+		} else {
+			r.problem(line, f.at, "%s: expected a number from %g to %g, found %q", f.name, f.least, f.most, shorten(parts[f.at-1]))
+		}
 	}
 }
 
-func (r *reader) header(line int, text string) {
-	parts := strings.Split(text, ",")
-	switch strings.ToUpper(strings.TrimSpace(parts[0])) {
-	case "LOCATION":
-		if len(parts) > 1 {
-			r.year.Place = strings.TrimSpace(parts[1])
-		}
-		for _, f := range []struct {
-			at          int
-			name        string
-			least, most float64
-			into        *float64
-		}{{7, "latitude", -90, 90, &r.year.Latitude}, {8, "longitude", -180, 180, &r.year.Longitude}, {9, "time zone", -13, 15, &r.year.Zone}, {10, "elevation", -450, 6500, &r.year.Elevation}} {
-			if f.at > len(parts) {
-				r.problem(line, 0, "%s is missing", f.name)
-				continue
-			}
-			if v, ok := number(parts[f.at-1]); ok && v >= f.least && v <= f.most {
-				*f.into = v
-			} else {
-				r.problem(line, f.at, "%s: expected a number from %g to %g, found %q", f.name, f.least, f.most, shorten(parts[f.at-1]))
-			}
-		}
-	case "DESIGN CONDITIONS":
-		r.year.Extremes = extremes(parts)
-	case "DATA PERIODS":
-		if len(parts) > 2 {
-			n, err := strconv.Atoi(strings.TrimSpace(parts[2]))
-			if err != nil || n < 1 || n > 60 || 60%n != 0 {
-				r.problem(line, 3, "records an hour: expected a number that divides 60, found %q", shorten(parts[2]))
-				n = 1
-			}
-			r.perHour = n
-		}
+func (r *reader) periods(line int, parts []string) {
+	if len(parts) < 3 {
+		r.problem(line, 0, "the line is cut short: one step an hour is taken")
+		return
 	}
-	r.year.Step = time.Hour / time.Duration(r.perHour)
+	n, ok := number([]byte(parts[2]))
+	if !ok || n < 1 || n > 60 || math.Mod(60, n) != 0 {
+		r.problem(line, 3, "records an hour: expected a number that divides 60, found %q", shorten(parts[2]))
+		return
+	}
+	r.perHour = int(n)
 }
 
-// extremes reads the extreme design temperatures. Their place behind the word
-// Extremes differs by the edition of the handbook: with a maximum wet bulb before
-// it the mean minimum is the fifth value, without it the fourth. The one place is
-// taken at which the mean minimum lies below the mean maximum and the values of
-// 5, 10, 20 and 50 years grow steadily colder and hotter; where neither or both
-// fit they are unknown.
-func extremes(parts []string) Extremes {
-	at := -1
-	for i, p := range parts {
-		if strings.EqualFold(strings.TrimSpace(p), "Extremes") {
-			at = i + 1
+// linesOf gives the lines of a text that are not blank, the first one having the
+// number that is given.
+func linesOf(text []byte, number int) iter.Seq2[int, []byte] {
+	return func(yield func(int, []byte) bool) {
+		for ; len(text) > 0; number++ {
+			var line []byte
+			line, text, _ = bytes.Cut(text, []byte("\n"))
+			if line = bytes.TrimSpace(line); len(line) > 0 && !yield(number, line) {
+				return
+			}
 		}
 	}
-	if at < 0 {
-		return Extremes{Why: "the header has no extreme temperatures"}
-	}
-	var found []Extremes
-	for _, offset := range []int{3, 4} {
-		if e, ok := extremesAt(parts, at+offset); ok {
-			found = append(found, e)
-		}
-	}
-	switch len(found) {
-	case 1:
-		return found[0]
-	case 0:
-		return Extremes{Why: "the extreme temperatures of the header fit neither known layout"}
-	}
-	return Extremes{Why: "the extreme temperatures of the header fit both known layouts"}
-}
-
-func extremesAt(parts []string, at int) (Extremes, bool) {
-	const values = 12 // mean pair, two deviations, four pairs
-	if at+values > len(parts) {
-		return Extremes{}, false
-	}
-	var v [values]float64
-	for i := range v {
-		x, ok := number(parts[at+i])
-		if !ok || x < -90 || x > 65 {
-			return Extremes{}, false
-		}
-		v[i] = x
-	}
-	e := Extremes{Known: true, MeanMin: v[0] + kelvin, MeanMax: v[1] + kelvin}
-	if v[0] >= v[1] || v[2] < 0 || v[3] < 0 {
-		return Extremes{}, false
-	}
-	cold, hot := math.Inf(1), math.Inf(-1)
-	for i := range 4 {
-		lo, hi := v[4+2*i], v[5+2*i]
-		if lo >= cold || hi <= hot || lo >= hi {
-			return Extremes{}, false
-		}
-		cold, hot = lo, hi
-		e.ReturnMin[i], e.ReturnMax[i] = lo+kelvin, hi+kelvin
-	}
-	// The least of five years is colder than the mean of the years' least.
-	if v[4] >= v[0] || v[5] <= v[1] {
-		return Extremes{}, false
-	}
-	return e, true
 }
 
 // number reads a plain decimal number. Words, exponents, NaN and infinities are
 // none.
-func number(text string) (float64, bool) {
-	text = strings.TrimSpace(text)
-	if text == "" || len(text) > 30 || strings.Trim(text, "+-.0123456789") != "" {
+func number(text []byte) (float64, bool) {
+	text = bytes.TrimSpace(text)
+	if len(text) == 0 || len(text) > 30 {
 		return 0, false
 	}
-	v, err := strconv.ParseFloat(text, 64)
+	for _, c := range text {
+		if (c < '0' || c > '9') && c != '.' && c != '-' && c != '+' {
+			return 0, false
+		}
+	}
+	v, err := strconv.ParseFloat(string(text), 64)
 	return v, err == nil
 }
 
+// shorten makes a found text fit for a message: short, and without what could
+// write on a terminal.
 func shorten(text string) string {
 	const longest = 40
 	if len(text) > longest {
-		return strings.ToValidUTF8(text[:longest], "?") + "..."
+		text = text[:longest] + "..."
 	}
-	return strings.ToValidUTF8(text, "?")
+	return strings.Map(func(c rune) rune {
+		if unicode.IsPrint(c) {
+			return c
+		}
+		return '?'
+	}, strings.ToValidUTF8(text, "?"))
 }

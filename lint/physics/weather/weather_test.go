@@ -55,6 +55,15 @@ func TestPublicYear(t *testing.T) {
 			t.Errorf("%s: %v degC, want %v", what, pair[0]-kelvin, pair[1])
 		}
 	}
+	withSun := math.Inf(1)
+	for i, v := range y.Air {
+		if y.Global[i] > 0 {
+			withSun = min(withSun, v)
+		}
+	}
+	if math.Abs(withSun-kelvin+21.7) > 1e-9 {
+		t.Errorf("coldest hour with sun: %v degC, want -21.7", withSun-kelvin)
+	}
 	if y.Latitude != 41.98 || y.Longitude != -87.92 || y.Zone != -6 || y.Elevation != 201 {
 		t.Errorf("%v %v %v %v", y.Latitude, y.Longitude, y.Zone, y.Elevation)
 	}
@@ -107,6 +116,19 @@ func line(month, day, hour, minute int, air, global string) string {
 	return strings.Join(f, ",") + "\n"
 }
 
+// lit is the invented stations' radiation of an hour, Wh/m2.
+func lit(hour int) string {
+	if hour >= 9 && hour <= 16 {
+		return "100"
+	}
+	return "0"
+}
+
+// usual is an hour of the invented stations.
+func usual(month, day, hour int) string {
+	return line(month, day, hour, 0, fmt.Sprint(10-day%7), lit(hour))
+}
+
 // whole writes a year of hours.
 func whole(head string) string {
 	var b strings.Builder
@@ -114,147 +136,9 @@ func whole(head string) string {
 	for month := 1; month <= 12; month++ {
 		for day := 1; day <= before[month]-before[month-1]; day++ {
 			for hour := 1; hour <= 24; hour++ {
-				b.WriteString(line(month, day, hour, 0, fmt.Sprint(10-day%7), "100"))
+				b.WriteString(usual(month, day, hour))
 			}
 		}
 	}
 	return b.String()
-}
-
-// The place of the extremes: each layout is found, what fits neither or both is
-// unknown. Read by the wrong rule a coldest morning of +28 or +34 degC comes out.
-func TestExtremesLayouts(t *testing.T) {
-	for name, c := range map[string]struct {
-		extremes string
-		min      float64
-		known    bool
-	}{
-		"with a wet bulb before it":       {layout2009, -23.7, true},
-		"without":                         {layout2017, -18.1, true},
-		"none":                            {"Nothing", 0, false},
-		"cut short":                       {layout2017[:60], 0, false},
-		"a word among them":               {strings.Replace(layout2009, "-29.6", "N/A", 1), 0, false},
-		"years that do not grow colder":   {strings.Replace(layout2009, "-32.2", "-28", 1), 0, false},
-		"a five-year cold above the mean": {"Extremes,1,1,1,-9,-8,9,9,-8.5,9.5,-9,10,-9.5,10.5,-10,11,-11", 0, false},
-	} {
-		y, problems := Read([]byte(whole(header(c.extremes))))
-		if len(problems) > 0 {
-			t.Errorf("%s: %v", name, problems)
-		}
-		if y.Extremes.Known != c.known || c.known && math.Abs(y.Extremes.MeanMin-kelvin-c.min) > 1e-9 || !c.known && y.Extremes.Why == "" {
-			t.Errorf("%s: %+v", name, y.Extremes)
-		}
-	}
-}
-
-// What is wrong is told with its line; the rest is used.
-func TestBadFiles(t *testing.T) {
-	good := whole(header(layout2017))
-	at := func(month, day, hour int) string { return line(month, day, hour, 0, fmt.Sprint(10-day%7), "100") }
-	for name, c := range map[string]struct{ text, want string }{
-		"empty":               {"", "line 1: not an EPW"},
-		"another format":      {"date,temperature\n2001-01-01,3\n", "line 1: not an EPW"},
-		"cut short":           {good[:len(good)-2000], "of its 8760 steps are missing"},
-		"text in a number":    {strings.Replace(good, at(1, 1, 3), line(1, 1, 3, 0, "cold", "100"), 1), `line 11, field 7: dry bulb temperature: expected a number, found "cold"`},
-		"an exponent":         {strings.Replace(good, at(1, 1, 3), line(1, 1, 3, 0, "1e1", "100"), 1), "line 11, field 7"},
-		"a month of 13":       {strings.Replace(good, at(1, 1, 3), line(13, 1, 3, 0, "1", "100"), 1), "line 11, field 2: month: expected a whole number from 1 to 12"},
-		"an hour twice":       {strings.Replace(good, at(1, 1, 3), at(1, 1, 2), 1), "line 11: this hour stands twice"},
-		"out of order":        {strings.Replace(good, at(1, 1, 2)+at(1, 1, 3), at(1, 1, 3)+at(1, 1, 2), 1), "line 11: out of order"},
-		"a day that is not":   {strings.Replace(good, at(2, 28, 24), line(2, 30, 24, 0, "1", "1"), 1), "month 2 has no day 30"},
-		"an impossible light": {strings.Replace(good, at(1, 1, 3), line(1, 1, 3, 0, "1", "5000"), 1), "line 11, field 14: global horizontal radiation: 5000 is outside"},
-		"a latitude of words": {strings.Replace(good, "46.5", "north", 1), `line 1, field 7: latitude: expected a number from -90 to 90, found "north"`},
-		"steps of 7 minutes":  {strings.Replace(good, "DATA PERIODS,1,1,", "DATA PERIODS,1,7,", 1), "line 8, field 3: records an hour"},
-		"a week without air":  {missingWeek(good), "air temperature is missing for 168 hours"},
-	} {
-		y, problems := Read([]byte(c.text))
-		found := false
-		for _, p := range problems {
-			found = found || strings.Contains(p.Error(), c.want)
-		}
-		if !found {
-			t.Errorf("%s: want %q, got %v", name, c.want, problems)
-		}
-		if y != nil {
-			for i, v := range y.Air {
-				if v > 0 && v < 400 && y.Global[i] >= 0 {
-					continue
-				}
-				if name != "a latitude of words" && !math.IsNaN(v) {
-					t.Errorf("%s: step %d has %v K and %v W/m2", name, i, v, y.Global[i])
-				}
-			}
-		}
-	}
-}
-
-func missingWeek(text string) string {
-	for day := 8; day <= 14; day++ {
-		for hour := 1; hour <= 24; hour++ {
-			text = strings.Replace(text, line(1, day, hour, 0, fmt.Sprint(10-day%7), "100"), line(1, day, hour, 0, "99.9", "100"), 1)
-		}
-	}
-	return text
-}
-
-// Missing codes of single hours are filled along a line; leap years and steps
-// within an hour have their places.
-func TestGapsLeapYearsAndSteps(t *testing.T) {
-	good := whole(header(layout2017))
-	gap := strings.Replace(good, line(1, 1, 3, 0, "9", "100"), line(1, 1, 3, 0, "99.9", "9999"), 1)
-	y, problems := Read([]byte(gap))
-	if len(problems) > 0 || y.MissingAir != 1 || y.MissingSun != 1 || math.Abs(y.Air[2]-kelvin-9) > 1e-9 || y.Global[2] != 100 {
-		t.Errorf("a gap of an hour: %v, %v K, %v W/m2, %d and %d missing", problems, y.Air[2], y.Global[2], y.MissingAir, y.MissingSun)
-	}
-	var day strings.Builder
-	for hour := 1; hour <= 24; hour++ {
-		day.WriteString(line(2, 29, hour, 0, "-5", "50"))
-	}
-	leap := strings.Replace(good, line(3, 1, 1, 0, "9", "100"), day.String()+line(3, 1, 1, 0, "9", "100"), 1)
-	y, problems = Read([]byte(leap))
-	if len(problems) > 0 || !y.Leap || len(y.Air) != 8784 || math.Abs(y.Air[(31+28)*24]-kelvin+5) > 1e-9 {
-		t.Errorf("a leap year: %v, %d steps", problems, len(y.Air))
-	}
-	halves := strings.Builder{}
-	halves.WriteString(strings.Replace(header(layout2017), "DATA PERIODS,1,1,", "DATA PERIODS,1,2,", 1))
-	for month := 1; month <= 12; month++ {
-		for day := 1; day <= before[month]-before[month-1]; day++ {
-			for hour := 1; hour <= 24; hour++ {
-				halves.WriteString(line(month, day, hour, 30, "1", "40") + line(month, day, hour, 60, "2", "60"))
-			}
-		}
-	}
-	y, problems = Read([]byte(halves.String()))
-	if len(problems) > 0 || len(y.Air) != 17520 || y.Global[0] != 80 || y.Global[1] != 120 || y.Step != 30*time.Minute {
-		t.Errorf("half hours: %v, %d steps, %v and %v W/m2", problems, len(y.Air), y.Global[:1], y.Step)
-	}
-	if got := y.Middle(0, 2001); !got.Equal(time.Date(2000, 12, 31, 23, 15, 0, 0, time.UTC)) {
-		t.Errorf("the first half hour has its middle at %v", got)
-	}
-}
-
-// FuzzRead: whatever stands in a file, nothing panics, every problem has a line,
-// and no value leaves its range.
-func FuzzRead(f *testing.F) {
-	f.Add([]byte(header(layout2009) + line(1, 1, 1, 0, "1", "2")))
-	f.Add([]byte(header(layout2017) + line(2, 29, 24, 60, "99.9", "9999")))
-	f.Add([]byte("LOCATION,\n\n\n\n\n\n\n\n\n"))
-	f.Fuzz(func(t *testing.T, text []byte) {
-		y, problems := Read(text)
-		for _, p := range problems {
-			if p.Line < 1 || p.Message == "" {
-				t.Fatalf("%+v", p)
-			}
-		}
-		if y == nil {
-			if len(problems) == 0 {
-				t.Fatal("no year and no problem")
-			}
-			return
-		}
-		for i := range y.Global {
-			if !(y.Global[i] >= 0 && y.Global[i] <= 1801) || y.Air[i] < 180 || y.Air[i] > 340 {
-				t.Fatalf("step %d: %v W/m2, %v K", i, y.Global[i], y.Air[i])
-			}
-		}
-	})
 }

@@ -375,7 +375,6 @@ var unnoticed = map[string]string{
 	"bms.cold_charge_cutoff":           "of a bank that never gets too cold to be charged",
 	"breaker.continuous_rated":         "a device whose rating has the margin for hours at full current without it",
 	"breaker.distance":                 "of a device on the PV side, where the panels limit the current",
-	"breaker.polarized":                "where current can flow one way only",
 	"cable.size":                       "beside the maker's stated resistance, which wins",
 	"cable.strand":                     "its stand-in is the documented default, which the part states too",
 	"cable.tinned":                     "its stand-in is the documented default, which the part states too",

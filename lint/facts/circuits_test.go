@@ -228,3 +228,13 @@ func TestSettingOfAnotherBank(t *testing.T) {
 		t.Errorf("start_headroom is %v V", got)
 	}
 }
+
+// What a controller loses in the hottest air protects no battery: the bank is
+// judged by what it gives on a cool noon.
+func TestHeatDoesNotProtectTheBank(t *testing.T) {
+	hot := strings.Replace(hut, `hottest    = "35 degC"`, `hottest    = "60 degC"`, 1)
+	cool, warm := number(t, load(t, hut), "bank.house.charge_current_total"), number(t, load(t, hot), "bank.house.charge_current_total")
+	if limit := number(t, load(t, hot), "charger.main.charge_current_limit"); limit >= 60 || cool != warm || cool != 100 {
+		t.Errorf("limit %v A in heat, total %v A cool and %v A in heat", limit, cool, warm)
+	}
+}

@@ -102,8 +102,8 @@ var (
 
 	bankChargeTotal = declare(Entry{Collection: "banks", Name: "charge_current_total", Unit: "A", Bound: true,
 		Means:   "charge current of all sources that may run together, as they are set",
-		Formula: "sum of its chargers' charge_current_limit and of the sources with together, or one source alone if that is larger", Source: "currents add"},
-		func(b *Bank, w *Work) float64 { return b.chargeCurrent(w, chargerLimit) })
+		Formula: "sum of its chargers' charge_current_set and of the sources with together, or one source alone if that is larger", Source: "currents add"},
+		func(b *Bank, w *Work) float64 { return b.chargeCurrent(w, chargerSet) })
 
 	bankChargeRated = declare(Entry{Collection: "banks", Name: "charge_current_rated", Unit: "A", Bound: true,
 		Means:   "charge current of all sources that may run together, with the controllers at their ratings",
@@ -215,6 +215,21 @@ var (
 			return running + most
 		})
 )
+
+// What a controller loses in the hottest air protects no battery: on a cool noon it
+// gives all that it is set to.
+var chargerSet = declare(Entry{Collection: "chargers", Name: "charge_current_set", Unit: "A",
+	Means: "charge current that it gives at most in cool air, as it is set", Formula: "smaller of settings.charge_current and the controller's charge_current_max", Source: controllerSheet},
+	func(c *Charger, w *Work) float64 {
+		set, rated := settingCurrent.Of(w, c), controllerCharge.Of(w, c.controller)
+		if set <= rated {
+			w.Say("set to %s", say(set, "A"))
+			return set
+		}
+		w.lead(controllerCharge.input(c.controller))
+		w.Say("rated %s", say(rated, "A"))
+		return rated
+	})
 
 var chargerRated = declare(Entry{Collection: "chargers", Name: "charge_current_rated", Unit: "A",
 	Means: "charge current that the controller can give if its setting is lost", Formula: "the controller's charge_current_max", Source: controllerSheet},

@@ -17,13 +17,6 @@ array "south" {
       ambient    = "45 degC"
       connector  = "heron-4"
     }
-    fuse {
-      class      = "gPV"
-      rating     = "20 A"
-      voltage    = "1000 V"
-      interrupts = "10 kA"
-      dc_rated   = true
-    }
   }
   cable_run {
     size       = "10 mm2"

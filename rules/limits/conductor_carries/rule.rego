@@ -12,4 +12,15 @@ package codebooks.limits.conductor_carries
 
 import data.codebooks.limits.shared
 
-check contains {"about": r.id, "is": shared.sustained(r), "at_most": fact.times([r.ampacity, r.per_pole])} if some r in input.cable_runs
+check contains {"about": r.id, "is": borne(r), "at_most": fact.times([r.ampacity, r.per_pole])} if some r in input.cable_runs
+
+borne(r) := shared.sustained(r) if not bare(r)
+
+# A string's or array's run without a fuse bears, in a fault in it, what all else
+# on the controller input and the controller feed into it.
+borne(r) := fact.largest([shared.sustained(r), fact.minus(r.fault_current_near, r.current)]) if bare(r)
+
+bare(r) if {
+	count(array.concat(r.strings, r.arrays)) > 0
+	count(r.protections) == 0
+}

@@ -2,11 +2,13 @@ package codebooks.limits.disconnect_carries_test
 
 import data.codebooks.limits.disconnect_carries
 
+# 1.25 for bright sun on the PV side: 690.8(A)(1) and IEC 62548-1 take the same (from a transcription).
+
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {
-	"exactly at the limit": {"design": "meets", "facts": {"disconnect.array.south.current": "63 A"}, "about": "disconnect.array.south", "verdict": "meets"},
-	"a step below": {"design": "meets", "facts": {"disconnect.array.south.current": "62.9937 A"}, "about": "disconnect.array.south", "verdict": "meets"},
-	"a step above": {"design": "meets", "facts": {"disconnect.array.south.current": "63.0063 A"}, "about": "disconnect.array.south", "verdict": "breaks"},
+	"exactly at the limit": {"design": "meets", "facts": {"disconnect.array.south.current": "50.4 A"}, "about": "disconnect.array.south", "verdict": "meets"},
+	"a step below": {"design": "meets", "facts": {"disconnect.array.south.current": "50.39496 A"}, "about": "disconnect.array.south", "verdict": "meets"},
+	"a step above": {"design": "meets", "facts": {"disconnect.array.south.current": "50.40504 A"}, "about": "disconnect.array.south", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"disconnect.array.south.current": null}, "about": "disconnect.array.south", "verdict": "unproven"},
 	"the bank's: exactly at the limit": {"design": "meets", "facts": {"disconnect.bank.house.current": "200 A"}, "about": "disconnect.bank.house", "verdict": "meets"},
 	"the bank's: a step below": {"design": "meets", "facts": {"disconnect.bank.house.current": "199.98 A"}, "about": "disconnect.bank.house", "verdict": "meets"},

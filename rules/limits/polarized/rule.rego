@@ -10,7 +10,7 @@
 package codebooks.limits.polarized
 
 check contains {
-	"about": p.id, "when": fact.all([fact.one_of(p.kind, ["breaker"]), p.two_way]), "otherwise": "a fuse, or current flows one way here",
+	"about": p.id, "when": fact.all([fact.one_of(p.kind, ["breaker"]), fact.any([fact.no(p.polarized), p.two_way])]), "otherwise": "a fuse, or current flows one way here",
 	"is_true": fact.no(p.polarized), "because": "current can reverse here, and the breaker is polarized",
 } if {
 	some p in input.protections

@@ -1,0 +1,1 @@
+# expect: meets datasheet.battery_short_circuit on battery.peat-100

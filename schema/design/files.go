@@ -21,7 +21,7 @@ func ReadFile(files fs.FS, name string) ([]byte, error) {
 
 // maxWeatherBytes bounds a weather file: a year of ten-minute steps takes some
 // 10 MiB.
-const maxWeatherBytes = 32 << 20
+const maxWeatherBytes = 16 << 20
 
 func readUpTo(files fs.FS, name string, limit int64) ([]byte, error) {
 	if err := readable(files, name); err != nil {

@@ -30,8 +30,8 @@ func TestWeatherFile(t *testing.T) {
 	if !bytes.Equal(first.Weather.Text, second.Weather.Text) {
 		t.Error("the file was read twice")
 	}
-	large := load(strings.Repeat("x", 32<<20+1), nil)
-	if large.Weather != nil || len(large.Problems) != 1 || !strings.Contains(large.Problems[0].Error(), `shown/w/x.design.hcl:4:13: weather: reading "a.epw": it is larger than 32 MiB`) {
+	large := load(strings.Repeat("x", 16<<20+1), nil)
+	if large.Weather != nil || len(large.Problems) != 1 || !strings.Contains(large.Problems[0].Error(), `shown/w/x.design.hcl:4:13: weather: reading "a.epw": it is larger than 16 MiB`) {
 		t.Errorf("a file that is too large: %v", large.Problems)
 	}
 }

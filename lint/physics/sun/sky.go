@@ -39,8 +39,10 @@ type Clear struct {
 // none is known.
 //
 // Source: P. Ineichen & R. Perez, A new airmass independent formulation for the
-// Linke turbidity coefficient, Solar Energy 73 (2002) 151-157, with the bound of
-// its beam in weak sun; from memory, held against Haurwitz.
+// Linke turbidity coefficient, Solar Energy 73 (2002) 151-157, with its bound of
+// the beam, which acts in very clear air (turbidity 2 and less), and without the
+// factor exp(0.01 m^1.8) on the global that is also published; from memory, held
+// against Haurwitz and, for the beam, Meinel.
 func ClearOver(elevation, turbidity float64) Clear {
 	e := math.Min(elevation, ClearSkyTop)
 	h1, h2 := math.Exp(-e/8000), math.Exp(-e/1250)

@@ -26,6 +26,7 @@ func TestExtremesLayouts(t *testing.T) {
 		"a word among them":                {strings.Replace(layout2009, "-29.6", "N/A", 1), 0, false},
 		"years that do not grow colder":    {strings.Replace(layout2009, "-32.2", "-28", 1), 0, false},
 		"years that stay as cold":          {strings.Replace(layout2009, "-32.2", "-29.6", 1), 0, false},
+		"years that stay as hot":           {strings.Replace(layout2017, "36.8", "36", 1), 0, false},
 		"years that do not grow hotter":    {strings.Replace(layout2017, "36.8", "35", 1), 0, false},
 		"a five-year cold at the mean":     {strings.Replace(layout2009, "-27,", "-23.7,", 1), 0, false},
 		"a negative deviation":             {strings.Replace(layout2009, "4.5", "-4.5", 1), 0, false},

@@ -52,7 +52,7 @@ func runExamples(t *testing.T, texts map[string]string) *lint.Result {
 	t.Helper()
 	result, err := lint.Run(context.Background(), lint.Options{
 		Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/", Paths: []string{"examples"},
-		Date: examplesDate, RejectFrom: verdict.Fix, Version: "test",
+		Date: examplesDate, RejectFrom: verdict.Fix, Version: "0.1.0",
 	})
 	if err != nil {
 		t.Fatal(err)

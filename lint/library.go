@@ -7,6 +7,7 @@ import (
 	"maps"
 	"path"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -61,8 +62,45 @@ func (l *library) load(key string, find func() judge.Source) (*judge.Book, sourc
 		l.books[key] = s
 	}
 	l.mutex.Unlock()
-	s.once.Do(func() { s.book, s.problems = judge.Load(l.ctx, find()) })
+	s.once.Do(func() {
+		s.book, s.problems = judge.Load(l.ctx, find())
+		if s.book == nil {
+			return
+		}
+		if cb := s.book.Codebook(); older(l.options.Version, cb.Needs) {
+			s.book = nil
+			s.problems = source.Problems{{Kind: "codebook", At: cb.NeedsAt, Expected: "version " + cb.Needs + " or newer", Found: "version " + l.options.Version,
+				Message: fmt.Sprintf("the codebook needs version %s of this program or a newer one; this is %s", cb.Needs, l.options.Version)}}
+		}
+	})
 	return s.book, s.problems
+}
+
+// older tells whether a version of this program comes before the one that is
+// needed. What stands behind a hyphen does not count, and a part that is not
+// there is 0. Either may be empty: then nothing is asked.
+func older(version, needed string) bool {
+	if version == "" || needed == "" {
+		return false
+	}
+	parts := func(v string) []string {
+		v, _, _ = strings.Cut(v, "-")
+		return strings.Split(v, ".")
+	}
+	have, want := parts(version), parts(needed)
+	for i := range max(len(have), len(want)) {
+		var a, b int
+		if i < len(have) {
+			a, _ = strconv.Atoi(have[i]) // both have the form of versions
+		}
+		if i < len(want) {
+			b, _ = strconv.Atoi(want[i])
+		}
+		if a != b {
+			return a < b
+		}
+	}
+	return false
 }
 
 func (l *library) own(name string) (*judge.Book, source.Problems) {

@@ -25,7 +25,7 @@ type BookInUse struct {
 type ParameterInUse struct {
 	Name  string
 	Unit  string   // "" for counts, "word" and "yes_no" for the others
-	Value *float64 // in Unit; nil for words and yes/no
+	Value *float64 // in Unit; nil for words and yes/no, and where what was set could not be read
 	Word  string
 	Yes   *bool
 	Text  string       // as a person writes it, such as "2 %"

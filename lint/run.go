@@ -37,8 +37,8 @@ type Options struct {
 	Rules []string
 	// Trust names the outside codebooks that may run. None may by itself.
 	Trust    []string
-	Workers  int // designs judged at once; 0 for one a processor
-	Version  string
+	Workers  int                   // designs judged at once; 0 for one a processor
+	Version  string                // of this program, such as 0.1.0; a codebook may need a newer one
 	Progress func(done, total int) // may be nil; called from several goroutines
 	// WithoutSystems drops each design's facts once it is judged, so that a
 	// run over thousands of designs keeps its memory flat.

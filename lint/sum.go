@@ -3,6 +3,7 @@ package lint
 import (
 	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -64,30 +65,32 @@ func roomProblems(jobs []job) source.Problems {
 }
 
 // unknownRules checks a selection against the rules that judged. A selection
-// that keeps nothing must not look like a clean run.
+// that keeps nothing must not look like a clean run. What is wrong with a codebook
+// that was named and could not be used is told already.
 func unknownRules(selection []string, jobs []job) source.Problems {
 	var problems source.Problems
-	for _, wanted := range selection {
-		known := map[string]bool{}
-		for _, r := range rooms(jobs) {
-			for _, s := range r.books {
-				if s.book == nil {
-					continue
-				}
-				known[s.book.Name()] = true
-				for _, rule := range s.book.Rules() {
-					known[rule.ID] = true
-				}
+	known, unusable := map[string]bool{}, map[string]bool{}
+	for _, r := range rooms(jobs) {
+		for name := range r.outside {
+			unusable[name] = true
+		}
+		for name, s := range r.books {
+			if s.book == nil {
+				unusable[name] = true // an outside one is among those above
+				continue
+			}
+			known[s.book.Name()] = true
+			for _, rule := range s.book.Rules() {
+				known[rule.ID] = true
 			}
 		}
-		if known[wanted] {
+	}
+	names := slices.Sorted(maps.Keys(known))
+	for _, wanted := range selection {
+		book, _, _ := strings.Cut(wanted, ".")
+		if known[wanted] || unusable[book] && !known[book] {
 			continue
 		}
-		names := make([]string, 0, len(known))
-		for name := range known {
-			names = append(names, name)
-		}
-		slices.Sort(names)
 		problems = append(problems, source.Problem{
 			Kind: "unknown_rule", Message: fmt.Sprintf("no rule or codebook in force is named %q", wanted),
 			Expected: "a rule or a codebook in force", Found: wanted, Near: source.Nearest(wanted, names),
@@ -141,11 +144,11 @@ func bookInUse(b *judge.Book, r *room) BookInUse {
 	in := BookInUse{Name: b.Name(), Version: own.Version, Edition: own.Edition, Digest: b.Digest(), Embedded: b.Embedded()}
 	for i := range own.Parameters {
 		p := &own.Parameters[i]
-		value, at := p.Default, source.Range{}
-		if set, ok := r.parameters[b.Name()][p.Name]; ok {
-			value, at = set.Value, set.SetAt
+		set, ok := r.parameters[b.Name()][p.Name]
+		if !ok {
+			set.Value = p.Default
 		}
-		in.Parameters = append(in.Parameters, parameterInUse(p, value, at))
+		in.Parameters = append(in.Parameters, parameterInUse(p, set))
 	}
 	for _, rule := range b.Rules() {
 		grade := rule.Grade
@@ -160,14 +163,21 @@ func bookInUse(b *judge.Book, r *room) BookInUse {
 	return in
 }
 
-func parameterInUse(p *codebook.Parameter, v codebook.Value, at source.Range) ParameterInUse {
-	in := ParameterInUse{Name: p.Name, Unit: p.Unit, Text: v.Text, SetAt: at}
+func parameterInUse(p *codebook.Parameter, set judge.Setting) ParameterInUse {
+	v := set.Value
+	in := ParameterInUse{Name: p.Name, Unit: p.Unit, Text: v.Text, SetAt: set.SetAt}
+	if p.Kind != "quantity" {
+		in.Unit = p.Kind
+	}
+	if set.Bad {
+		return in // what was set could not be read: no value stands in its place
+	}
 	switch p.Kind {
 	case "word":
-		in.Unit, in.Word, in.Text = "word", v.Word, v.Word
+		in.Word, in.Text = v.Word, v.Word
 	case "yes_no":
 		yes := v.Yes
-		in.Unit, in.Yes = "yes_no", &yes
+		in.Yes = &yes
 	default:
 		if unit, ok := quantity.DocumentUnit(p.Unit); ok {
 			value := quantity.Round(unit.FromSI(v.SI))

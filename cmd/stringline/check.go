@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"slices"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -31,7 +32,7 @@ func (s *streams) check(code *int) *cobra.Command {
 	option.String("reject-from", "fix", "least `GRADE` with exit state 1: stop, fix or advise")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	option.StringArray("rule", nil, "judge by this `RULE` alone, such as limits.cold_voltage")
-	option.StringArray("trust", nil, "run the codebook `NAME` although it comes from outside")
+	trustOption(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
 		form, err := oneOf(c, "as", "text", "json")
 		if err != nil {
@@ -62,18 +63,36 @@ func (s *streams) judgeFor(c *cobra.Command, paths []string) (*lint.Result, erro
 	if err != nil {
 		return nil, err
 	}
-	rules, err := c.Flags().GetStringArray("rule")
-	if err != nil {
-		return nil, fmt.Errorf("reading --rule: %w", err)
+	request := request{paths: paths, rejectFrom: verdict.Grade(reject)}
+	if request.rules, err = names(c, "rule"); err != nil {
+		return nil, err
 	}
-	request := request{paths: paths, rules: rules, rejectFrom: verdict.Grade(reject)}
+	if request.trust, err = names(c, "trust"); err != nil {
+		return nil, err
+	}
 	if request.date, err = s.date(c); err != nil {
 		return nil, err
 	}
-	if request.trust, err = c.Flags().GetStringArray("trust"); err != nil {
-		return nil, fmt.Errorf("reading --trust: %w", err)
-	}
 	return s.judge(c.Context(), request)
+}
+
+// names reads an option that may be repeated. An empty name is one that a script
+// left empty, and must not widen what is judged.
+func names(c *cobra.Command, option string) ([]string, error) {
+	list, err := c.Flags().GetStringArray(option)
+	if err != nil {
+		return nil, fmt.Errorf("reading --%s: %w", option, err)
+	}
+	// The library gives one empty name back as none.
+	if c.Flags().Changed(option) && (len(list) == 0 || slices.Contains(list, "")) {
+		return nil, fmt.Errorf("--%s: the name is empty", option)
+	}
+	return list, nil
+}
+
+// trustOption adds --trust.
+func trustOption(c *cobra.Command) {
+	c.Flags().StringArray("trust", nil, "run the codebook `NAME` although it comes from outside")
 }
 
 // date reads --date, or takes today's where it is not given.

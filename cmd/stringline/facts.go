@@ -3,12 +3,13 @@ package main
 import (
 	"fmt"
 	"io"
+	"slices"
+	"time"
 
 	"github.com/spf13/cobra"
 
 	"stringline/lint"
 	"stringline/lint/report"
-	"stringline/schema/source"
 )
 
 func (s *streams) facts(code *int) *cobra.Command {
@@ -23,6 +24,7 @@ func (s *streams) facts(code *int) *cobra.Command {
 		Args: arguments("DESIGN"),
 	}
 	c.Flags().String("as", "text", "`FORM` of the output: text, json or csv")
+	trustOption(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
 		form, err := oneOf(c, "as", "text", "json", "csv")
 		if err != nil {
@@ -53,8 +55,11 @@ func (s *streams) facts(code *int) *cobra.Command {
 // oneDesign judges exactly one design. The exit state is 2 where something of
 // it could not be read: facts that rest on it are unknown then.
 func (s *streams) oneDesign(c *cobra.Command, path string) (*lint.DesignResult, int, error) {
-	day := s.now().Format("2006-01-02")
-	r, err := s.judge(c.Context(), request{paths: []string{path}, date: day})
+	trust, err := names(c, "trust")
+	if err != nil {
+		return nil, 2, err
+	}
+	r, err := s.judge(c.Context(), request{paths: []string{path}, trust: trust, date: s.now().Format(time.DateOnly)})
 	if err != nil {
 		return nil, 2, err
 	}
@@ -65,15 +70,12 @@ func (s *streams) oneDesign(c *cobra.Command, path string) (*lint.DesignResult, 
 		return nil, 2, fmt.Errorf("%s holds %d designs; name one", path, len(r.Designs))
 	}
 	d := &r.Designs[0]
-	if d.System == nil {
-		return nil, 2, fmt.Errorf("%s could not be read:\n%w", d.File, d.Problems)
-	}
-	for _, problems := range []source.Problems{r.Problems, d.Problems} {
-		for _, problem := range problems {
-			s.say(problem.Error())
-		}
-	}
-	if len(r.Problems)+len(d.Problems) > 0 {
+	problems := slices.Concat(r.Problems, d.Problems)
+	switch {
+	case d.System == nil:
+		return nil, 2, fmt.Errorf("%s could not be read:\n%w", d.File, problems)
+	case len(problems) > 0:
+		s.say(problems.Error())
 		return d, 2, nil
 	}
 	return d, 0, nil

@@ -9,18 +9,27 @@ import (
 	"os/signal"
 	"runtime/debug"
 	"syscall"
+	"time"
 )
+
+// grace is how long a run may take to stop when it is asked to.
+const grace = time.Second
 
 func main() {
 	// A run is short and allocates most in its first tenth of a second, while
-	// codebooks compile: collecting rarely saves a fifth of that. What it keeps
-	// is bounded (one window of designs), and the limit makes the collector
-	// work again should a run grow all the same.
+	// codebooks compile: collecting rarely saves a fifth of that. The limit makes
+	// the collector work again where a run over many designs grows.
 	if os.Getenv("GOGC") == "" {
 		debug.SetGCPercent(400)
 		debug.SetMemoryLimit(256 << 20)
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	// Not all work looks at the context (a read of standard input cannot): what
+	// does not end by itself soon after the signal is ended.
+	context.AfterFunc(ctx, func() {
+		time.Sleep(grace)
+		os.Exit(2)
+	})
 	// A reader that closes the pipe early is no fault of the run: writing then
 	// gives an error, which the terminal knows, instead of a signal that kills.
 	signal.Ignore(brokenPipe...)

@@ -18,7 +18,6 @@ import (
 // or above the grade to reject. 1: findings. 2: something could not be read, a
 // verdict is void, or the command line is wrong.
 func run(ctx context.Context, args []string, s *streams) (code int) {
-	defer s.disk.close()
 	root := s.commands(&code)
 	root.SetArgs(args)
 	if err := root.ExecuteContext(ctx); err != nil {

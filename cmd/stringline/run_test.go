@@ -19,7 +19,7 @@ func testStreams(env map[string]string) (*streams, *bytes.Buffer, *bytes.Buffer)
 	return &streams{
 		in: strings.NewReader(""), out: &out, err: &err,
 		env: func(name string) string { return env[name] },
-		dir: os.Getwd, disk: &disk{},
+		dir: os.Getwd, disk: disk{},
 		now: func() time.Time { return time.Date(2026, 5, 2, 23, 59, 0, 0, time.UTC) },
 	}, &out, &err
 }
@@ -128,14 +128,12 @@ func TestDiskIsConfined(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	for link, to := range map[string]string{"out": "../secret", "in": "sub/file", "loop": "loop"} {
+	for link, to := range map[string]string{"out": "../secret", "in": "sub/file", "loop": "loop", "gone": "nothing"} {
 		if err := os.Symlink(to, filepath.Join(inside, link)); err != nil {
 			t.Skip("no symbolic links here")
 		}
 	}
-	d := &disk{}
-	defer d.close()
-	tree, err := d.Root(slashed(inside))
+	tree, err := disk{}.Root(slashed(inside))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -151,6 +149,9 @@ func TestDiskIsConfined(t *testing.T) {
 		if _, err := fs.Stat(tree, name); err == nil && name != "loop" {
 			t.Errorf("%s can be looked at", name)
 		}
+	}
+	if _, err := (disk{}).Stat(slashed(filepath.Join(inside, "gone"))); !errors.Is(err, errDangling) {
+		t.Errorf("a link that leads nowhere: %v", err)
 	}
 	names, err := fs.ReadDir(tree, ".")
 	if err != nil || len(names) < 5 {

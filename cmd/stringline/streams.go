@@ -20,7 +20,7 @@ type streams struct {
 	env         func(name string) string
 	dir         func() (string, error)
 	now         func() time.Time
-	disk        *disk
+	disk        disk
 }
 
 func processStreams() *streams {
@@ -28,7 +28,7 @@ func processStreams() *streams {
 	s := &streams{
 		in: os.Stdin, out: os.Stdout, err: os.Stderr,
 		outTerminal: isTerminal(os.Stdout), errTerminal: isTerminal(os.Stderr),
-		env: os.Getenv, dir: os.Getwd, now: time.Now, disk: &disk{},
+		env: os.Getenv, dir: os.Getwd, now: time.Now, disk: disk{},
 	}
 	if s.outTerminal {
 		s.width = terminalWidth(os.Stdout)

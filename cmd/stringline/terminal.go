@@ -69,7 +69,7 @@ type progress struct {
 const progressAfter = time.Second
 
 func (s *streams) progress() *progress {
-	p := &progress{s: s}
+	p := &progress{s: s, text: "judging designs"}
 	if s.errTerminal && s.env("TERM") != "dumb" {
 		p.timer = time.AfterFunc(progressAfter, func() {
 			p.mutex.Lock()
@@ -90,7 +90,7 @@ func (p *progress) at(done, total int) {
 }
 
 func (p *progress) show() {
-	if p.late && !p.over && p.text != "" {
+	if p.late && !p.over {
 		p.shown = true
 		_, _ = fmt.Fprintf(p.s.err, "\r%s", p.text)
 	}

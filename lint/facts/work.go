@@ -350,14 +350,16 @@ func InUnit(si float64, unit string) float64 {
 	return quantity.Round(si)
 }
 
-// union adds those of b that a lacks, in order. It never writes into a.
+// union adds those of b that a lacks, in order. What it takes over from another
+// fact has no room behind its end, so that adding to it copies it first: room
+// there is always the fact's own.
 func union(a, b []string) []string {
 	if len(a) == 0 {
-		return b[:len(b):len(b)]
+		return slices.Clip(b)
 	}
 	for _, id := range b {
 		if !slices.Contains(a, id) {
-			a = append(a[:len(a):len(a)], id)
+			a = append(a, id)
 		}
 	}
 	return a

@@ -144,14 +144,15 @@ func plainNumber(n ast.Number, unit quantity.Unit, at source.Range) (*formula, *
 		return nil, faultAt(at, "a number of more than %d digits", longestConstant)
 	}
 	x, err := json.Number(n).Float64()
-	if err != nil || math.IsInf(x, 0) || math.IsNaN(x) {
-		return nil, faultAt(at, "%s is too large for a number", string(n))
+	si := unit.ToSI(x)
+	if err != nil || math.IsInf(si, 0) || math.IsNaN(si) { // an infinite limit would be met by all
+		return nil, faultAt(at, "%s is too large for a number", strings.TrimSpace(string(n)+" "+unit.Symbol))
 	}
 	text := strconv.FormatFloat(x, 'g', 6, 64)
 	if unit.Symbol != "" {
 		text += " " + unit.Symbol
 	}
-	return &formula{op: "number", kind: number, unit: unit, number: unit.ToSI(x), text: text, at: at}, nil
+	return &formula{op: "number", kind: number, unit: unit, number: si, text: text, at: at}, nil
 }
 
 func (r *reader) leaf(o ast.Object, around source.Range) (*formula, *fault) {

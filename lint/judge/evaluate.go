@@ -336,6 +336,9 @@ func (f *formula) look(vs values) (value, *fault) {
 	if err != nil {
 		return value{}, faultAt(f.at, "fact.%s: %v", f.op, err)
 	}
+	if math.IsNaN(found.si) || math.IsInf(found.si, 0) {
+		return value{}, faultAt(f.at, "fact.%s: the result is too large for a number", f.op)
+	}
 	v.si, v.word, v.yes = found.si, found.word, found.yes
 	v.low, v.high = v.si, v.si
 	return v, nil

@@ -305,18 +305,24 @@ func (c *court) book(ctx context.Context, b *Book, a *asked) ([]verdict.Verdict,
 // all gives the rule's verdicts: one for every record, and what is owed.
 func (b *bench) all(d *decoded, s *facts.System) []verdict.Verdict {
 	members := s.Subjects(b.rule.Each)
+	fault := d.fault
+	for i := range d.records { // one that names nobody may be about any of them
+		if d.records[i].about == "" {
+			fault = firstFault(fault, d.records[i].fault)
+		}
+	}
 	switch {
-	case d.fault != nil && len(members) == 0:
-		return []verdict.Verdict{b.void("system", "", d.fault)}
+	case fault != nil && len(members) == 0:
+		return []verdict.Verdict{b.void("system", "", fault)}
 	case len(members) == 0 && len(d.records) == 0:
 		none := "the design has no " + strings.ReplaceAll(b.rule.Each, "_", " ")
 		return []verdict.Verdict{b.doesNotApply("system", "", none)}
 	}
 	var all []verdict.Verdict
-	if d.fault != nil || d.reading != nil && len(d.reading.missing) > 0 {
+	if fault != nil || len(members) > 0 && d.reading != nil && len(d.reading.missing) > 0 {
 		for _, m := range members {
-			if d.fault != nil {
-				all = append(all, b.void(m.ID(), "", d.fault))
+			if fault != nil {
+				all = append(all, b.void(m.ID(), "", fault))
 				continue
 			}
 			all = append(all, b.unprovenBy(m.ID(), d.reading))
@@ -336,22 +342,16 @@ func (b *bench) all(d *decoded, s *facts.System) []verdict.Verdict {
 	for i := range d.records {
 		rec := &d.records[i]
 		k := key{rec.about, rec.which}
-		if rec.about == "" {
-			k.about = "system" // it names nobody: told about the whole, once
-		}
 		if told[k] {
 			continue
 		}
 		told[k] = true
 		delete(owed, rec.about)
-		switch {
-		case rec.about == "":
-			all = append(all, b.void("system", rec.which, rec.fault))
-		case times[k] > 1:
+		if times[k] > 1 {
 			all = append(all, b.void(rec.about, rec.which, faultAt(b.rule.At, "the rule made %d records about %s that differ: tell them apart by which", times[k], rec.about)))
-		default:
-			all = append(all, b.one(rec, s, d.reading))
+			continue
 		}
+		all = append(all, b.one(rec, s, d.reading))
 	}
 	for _, m := range members {
 		if owed[m.ID()] {

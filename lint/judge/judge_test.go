@@ -174,6 +174,10 @@ func TestVoid(t *testing.T) {
 			head + `13:43: fact.one_of: a voltage (bank.house.nominal) is never "24 V"`},
 		{"a unit that is none", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(1, "Volt")}`),
 			head + `13:60: fact.number: "Volt" is not a unit`},
+		{"a limit beyond all numbers", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(1e308, "kV")}`),
+			head + `13:60: 1e308 kV is too large for a number`},
+		{"a record about nobody", "banks", banks(`{"is": b.nominal, "at_most": b.nominal}`),
+			head + "13:16: a record names the subject that it is about"},
 		{"an unknown key", "banks", banks(`{"about": b.id, "is": b.nominal, "at_mots": b.nominal}`),
 			head + `13:16: a record has no key "at_mots" (did you mean "at_most"?)`},
 		{"two relations", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": b.nominal, "at_least": b.nominal}`),
@@ -213,6 +217,28 @@ func TestVoid(t *testing.T) {
 			}
 		})
 	}
+	t.Run("a sound record beside one about nobody", func(t *testing.T) {
+		const both = `check contains {"about": "system", "is": fact.number(1, "V"), "at_most": fact.number(2, "V")}
+
+check contains {"is": fact.number(3, "V"), "at_most": fact.number(2, "V")}`
+		got := lines(verdicts(t, bookHead+rule("r", "system", both), hut))
+		if diff := cmp.Diff([]string{"r system: void, " + head + "15:16: a record names the subject that it is about"}, got); diff != "" {
+			t.Errorf("verdicts (-want +got):\n%s", diff)
+		}
+	})
+	t.Run("between the ends of a table without a number", func(t *testing.T) {
+		table := strings.NewReplacer("[40, 0.91], [60, 0.71]", "[60, 1.7e308]", "[30, 1.0]", "[30, -1.7e308]").Replace(tableData)
+		got := lines(verdicts(t, bookHead+table+rule("r", "system", `check contains {"about": "system", "is": 5, "at_most": fact.interpolate("ambient", [fact.number(45, "degC")])}`), hut))
+		if diff := cmp.Diff([]string{"r system: void, " + head + "13:56: fact.interpolate: the result is too large for a number"}, got); diff != "" {
+			t.Errorf("verdicts (-want +got):\n%s", diff)
+		}
+	})
+	t.Run("outside an empty collection, reading an unknown", func(t *testing.T) {
+		got := lines(verdicts(t, bookHead+rule("r", "supplies", "check contains {\"about\": p.id, \"is_true\": true, \"because\": \"x\"} if {\n\tsome p in input.panels\n\tnot low(p)\n}\n\nlow(p) if fact.value(p.max_system_voltage) < 600"), hut))
+		if diff := cmp.Diff([]string{"r panel.slate: void, " + head + `11:1: a record is about "panel.slate", which is none of supplies`}, got); diff != "" {
+			t.Errorf("verdicts (-want +got):\n%s", diff)
+		}
+	})
 	t.Run("about another collection", func(t *testing.T) {
 		got := lines(verdicts(t, bookHead+rule("r", "banks", `check contains {"about": c.id, "is_true": true, "because": "x"} if some c in input.chargers`), hut))
 		want := []string{

@@ -27,20 +27,9 @@ type linter struct {
 	problems source.Problems
 }
 
-// tooLarge is the kind of problems for which compiling is not tried: it takes no
-// deadline, and what is refused here may take for ever.
-const tooLarge = "size"
-
 func (l *linter) bad(at *ast.Location, near, format string, args ...any) {
 	l.problems = append(l.problems, source.Problem{Kind: "rule", Message: fmt.Sprintf(format, args...), Near: near, At: rangeOf(at)})
 }
-
-// largestRule bounds one rule's expressions, comprehensions within one another
-// and `with`: cheap limits on what compiling may cost.
-const (
-	mostExpressions       = 100
-	deepestComprehensions = 6
-)
 
 // check looks at one module of a rule or of shared/.
 func (l *linter) check() source.Problems {
@@ -69,14 +58,7 @@ func (l *linter) check() source.Problems {
 		l.expr(e)
 		return false
 	})
-	ast.WalkBodies(l.module, func(b ast.Body) bool {
-		if len(b) > mostExpressions {
-			l.bad(b.Loc(), "", "a body has more than %d expressions", mostExpressions)
-			l.problems[len(l.problems)-1].Kind = tooLarge
-		}
-		return false
-	})
-	l.depth(l.module, 0)
+	l.sizes()
 	return l.problems
 }
 
@@ -323,37 +305,4 @@ func (l *linter) tableName(t *ast.Term) {
 	if _, ok := l.tables[string(s)]; !ok {
 		l.bad(t.Location, source.Nearest(string(s), sortedKeys(l.tables)), "there is no table %q in data/", string(s))
 	}
-}
-
-// depth bounds comprehensions within one another: compiling them takes time
-// that doubles with each level.
-func (l *linter) depth(node any, level int) {
-	if level > deepestComprehensions {
-		return
-	}
-	v := ast.NewGenericVisitor(func(x any) bool {
-		switch x := x.(type) {
-		case *ast.ArrayComprehension:
-			l.deeper(x.Term, x.Body, level)
-			return true
-		case *ast.SetComprehension:
-			l.deeper(x.Term, x.Body, level)
-			return true
-		case *ast.ObjectComprehension:
-			l.deeper(x.Value, x.Body, level)
-			return true
-		}
-		return false
-	})
-	v.Walk(node)
-}
-
-func (l *linter) deeper(t *ast.Term, b ast.Body, level int) {
-	if level+1 > deepestComprehensions {
-		l.bad(t.Location, "", "comprehensions stand more than %d deep within one another", deepestComprehensions)
-		l.problems[len(l.problems)-1].Kind = tooLarge
-		return
-	}
-	l.depth(t, level+1)
-	l.depth(b, level+1)
 }

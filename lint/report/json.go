@@ -105,7 +105,7 @@ func codebookEntryOf(b *lint.BookInUse) codebookEntry {
 			entry.Value = scalar{number(p.Value)}
 		case p.Yes != nil:
 			entry.Value = scalar{*p.Yes}
-		case p.Word != "" || p.Unit == "word":
+		case p.Word != "":
 			entry.Value = scalar{p.Word}
 		}
 		e.Params = append(e.Params, entry)

@@ -47,10 +47,11 @@ type Workshop struct {
 // Find lists the workshops of all designs under the paths, ordered by folder.
 // A path is a design, a folder (searched; folders of codebooks, folders whose
 // name begins with a dot and links to folders are passed over), or another file of a
-// workshop, which stands for all the workshop's designs. Paths are absolute or
+// workshop, which stands for all the workshop's designs. What lies in a codebook's
+// folder is never taken for a design, named or not. Paths are absolute or
 // relative to workingDir. What cannot be read is a problem, never silence.
 func Find(disk Disk, workingDir string, paths []string) ([]*Workshop, source.Problems) {
-	s := &search{disk: disk, workingDir: workingDir, workshops: map[string]*Workshop{}, above: map[string]string{}}
+	s := newSearch(disk, workingDir)
 	for _, p := range paths {
 		s.path(p)
 	}
@@ -69,16 +70,25 @@ func Find(disk Disk, workingDir string, paths []string) ([]*Workshop, source.Pro
 // Home gives the workshop that a design lying in dir (absolute) would belong
 // to, with no designs listed. It serves a design from standard input.
 func Home(disk Disk, workingDir, dir string) (*Workshop, error) {
-	s := &search{disk: disk, workingDir: workingDir, workshops: map[string]*Workshop{}, above: map[string]string{}}
-	return s.workshopOf(dir)
+	return newSearch(disk, workingDir).workshopOf(dir)
 }
 
 type search struct {
 	disk       Disk
 	workingDir string
 	workshops  map[string]*Workshop
-	above      map[string]string // folder → folder of its nearest workshop file, "" for none
+	above      map[string]home
 	problems   source.Problems
+}
+
+// home is where the nearest workshop file at or above a folder lies.
+type home struct {
+	dir string // "" for none
+	err error  // something of that name is there and is no readable file
+}
+
+func newSearch(disk Disk, workingDir string) *search {
+	return &search{disk: disk, workingDir: workingDir, workshops: map[string]*Workshop{}, above: map[string]home{}}
 }
 
 func (s *search) problem(name, kind, message string) {
@@ -91,12 +101,18 @@ func (s *search) path(given string) {
 		name = path.Join(s.workingDir, name)
 	}
 	name = path.Clean(name)
+	if given == "" { // joined it would stand for the working folder
+		s.problem(given, "path", "looking for designs: the path is empty")
+		return
+	}
 	info, err := s.disk.Stat(name)
 	if err != nil {
 		s.problem(given, "path", "looking for designs: "+cause(err))
 		return
 	}
 	switch {
+	case s.inCodebook(name):
+		s.problem(given, "no_design", "no design here: it lies in a codebook's folder, whose designs are examples of its rules")
 	case info.IsDir():
 		if before := len(s.problems); s.folder(name, given) == 0 && len(s.problems) == before {
 			s.problem(given, "no_design", "no design here: nothing under it is named *"+DesignSuffix)
@@ -159,17 +175,34 @@ func (s *search) folder(dir, given string) int {
 	return count
 }
 
+// inCodebook tells whether a folder above name holds a codebook file. (For one in
+// the folder name itself, see folder.)
+func (s *search) inCodebook(name string) bool {
+	for dir := path.Dir(name); ; dir = path.Dir(dir) {
+		if _, err := s.disk.Stat(path.Join(dir, CodebookFile)); err == nil {
+			return true
+		}
+		if dir == path.Dir(dir) {
+			return false
+		}
+	}
+}
+
 func (s *search) design(name string) {
 	w, err := s.workshopOf(path.Dir(name))
 	if err != nil {
-		s.problem(s.show(name), "path", "opening the workshop's folder: "+cause(err))
+		s.problem(s.show(name), "path", "finding the workshop: "+cause(err))
 		return
 	}
 	w.Designs = append(w.Designs, strings.TrimPrefix(strings.TrimPrefix(name, w.Dir), "/"))
 }
 
 func (s *search) workshopOf(dir string) (*Workshop, error) {
-	home, file := s.nearest(dir), WorkshopFile
+	nearest, file := s.nearest(dir), WorkshopFile
+	if nearest.err != nil {
+		return nil, nearest.err
+	}
+	home := nearest.dir
 	if home == "" {
 		home, file = dir, ""
 	}
@@ -186,19 +219,26 @@ func (s *search) workshopOf(dir string) (*Workshop, error) {
 	return w, nil
 }
 
-// nearest gives the folder at or above dir that holds a workshop file.
-func (s *search) nearest(dir string) string {
-	if home, ok := s.above[dir]; ok {
-		return home
+// nearest finds the folder at or above dir that holds a workshop file. One that
+// is there and cannot be read is an error: without it a design might be judged by
+// fewer rules than the workshop wants.
+func (s *search) nearest(dir string) home {
+	if h, ok := s.above[dir]; ok {
+		return h
 	}
-	home := ""
-	if info, err := s.disk.Stat(path.Join(dir, WorkshopFile)); err == nil && info.Mode().IsRegular() {
-		home = dir
-	} else if parent := path.Dir(dir); parent != dir {
-		home = s.nearest(parent)
+	var h home
+	switch info, err := s.disk.Stat(path.Join(dir, WorkshopFile)); {
+	case err == nil && info.Mode().IsRegular():
+		h.dir = dir
+	case err == nil:
+		h.err = fmt.Errorf("%s: not a regular file", s.show(path.Join(dir, WorkshopFile)))
+	case !errors.Is(err, fs.ErrNotExist):
+		h.err = fmt.Errorf("%s: %s", s.show(path.Join(dir, WorkshopFile)), cause(err))
+	case path.Dir(dir) != dir:
+		h = s.nearest(path.Dir(dir))
 	}
-	s.above[dir] = home
-	return home
+	s.above[dir] = h
+	return h
 }
 
 // show gives an absolute name relative to the working folder, climbing with

@@ -44,6 +44,8 @@ var tree = linttest.NewDisk(map[string]string{
 	"lone/notes.txt":                           "\n",
 	"empty/readme.md":                          "\n",
 	"onlyworkshop/workshop.hcl":                "\n",
+	"odd/workshop.hcl/is-a-folder":             "\n",
+	"odd/van.design.hcl":                       "\n",
 })
 
 func TestFind(t *testing.T) {
@@ -73,6 +75,16 @@ func TestFind(t *testing.T) {
 				"lone/notes.txt: not a design: a design's name ends in .design.hcl",
 				"onlyworkshop/workshop.hcl: no design belongs to this file's workshop",
 			}},
+		{name: "a codebook's examples are no designs, named or not", workingDir: "/shop/codebooks", paths: []string{"house/a/meets.design.hcl", "house/a", "house"},
+			problems: []string{
+				"house/a/meets.design.hcl: no design here: it lies in a codebook's folder, whose designs are examples of its rules",
+				"house/a: no design here: it lies in a codebook's folder, whose designs are examples of its rules",
+				"house: no design here: nothing under it is named *.design.hcl",
+			}},
+		{name: "an empty path is not the working folder", workingDir: "/shop", paths: []string{""},
+			problems: []string{"looking for designs: the path is empty"}},
+		{name: "a workshop file that is none", workingDir: "/", paths: []string{"odd"},
+			problems: []string{"odd/van.design.hcl: finding the workshop: odd/workshop.hcl: not a regular file"}},
 	}
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {

@@ -29,6 +29,7 @@ type Codebook struct {
 	Name, Version         string // both are owed
 	Edition, Jurisdiction string // of the code that it follows; may be empty
 	Needs                 string // least version of this program; may be empty
+	NeedsAt               source.Range
 	Covers, CannotJudge   []string
 	Sources               []Source
 	Parameters            []Parameter
@@ -194,7 +195,9 @@ func (l *loader) root(body *hcltext.Body) {
 	}
 	c.Name = matching("name", namePattern, "small letters, digits and _")
 	c.Version = matching("version", versionPattern, "a version such as 1.0.0")
-	c.Needs = matching("needs", versionPattern, "a version such as 0.4")
+	if c.Needs = matching("needs", versionPattern, "a version such as 0.4"); c.Needs != "" {
+		c.NeedsAt = values["needs"].At
+	}
 	c.Edition, c.Jurisdiction = text("edition"), text("jurisdiction")
 	if v, ok := values["covers"]; ok {
 		c.Covers = v.Texts

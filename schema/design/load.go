@@ -97,12 +97,36 @@ func (l *loader) read(file *source.File) {
 		l.Add(p)
 	}
 	l.broken, l.incomplete = broken, broken
-	l.sort(l.file(body, place{}))
+	blocks := l.file(body, place{})
+	if l.tooMany(blocks, map[string]int{}) {
+		return // judging a design may take time that grows with the square of its parts
+	}
+	l.sort(blocks)
 	l.head(file)
 	l.parts(append(l.globs(), l.Parts...))
 	l.resolve()
 	l.check()
 	l.waivers()
+}
+
+// mostBlocks bounds how many blocks of one kind a design may hold, wherever they
+// stand. A village of cabins has fewer.
+const mostBlocks = 500
+
+// tooMany reports the first block beyond the bound.
+func (l *loader) tooMany(blocks []*Block, count map[string]int) bool {
+	for _, b := range blocks {
+		kind := b.Kind.Name
+		if count[kind]++; count[kind] > mostBlocks {
+			l.say(b.Parent, source.Problem{Kind: "size", Message: fmt.Sprintf("the design has more than %d %s blocks; none of it is judged", mostBlocks, kind),
+				Expected: fmt.Sprintf("at most %d %s blocks", mostBlocks, kind), Found: "more", At: b.Header})
+			return true
+		}
+		if l.tooMany(b.Blocks, count) {
+			return true
+		}
+	}
+	return false
 }
 
 // sort parts the top-level blocks into head, system blocks and parts.

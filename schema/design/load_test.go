@@ -1,6 +1,7 @@
 package design_test
 
 import (
+	"fmt"
 	"io/fs"
 	"strings"
 	"testing"
@@ -187,5 +188,34 @@ func TestSampleWithoutItsFiles(t *testing.T) {
 	}
 	if p := d.Problems[1]; p.Block != "string.south.a" || p.Expected != "the name of a panel, of which there is none" {
 		t.Errorf("problem 1: block %q, expected %q", p.Block, p.Expected)
+	}
+}
+
+// At the bound a design is read, one block beyond it is refused at that block,
+// wherever the blocks of the kind stand.
+func TestMostBlocks(t *testing.T) {
+	const head = "design \"d\" {}\n"
+	banks := func(n int) string {
+		var b strings.Builder
+		for i := range n {
+			fmt.Fprintf(&b, "bank \"b%d\" {\nbattery = \"x\"\nseries = 1\nparallel = 1\nmain {\nfuse {}\n}\neach {\nfuse {}\n}\n}\n", i)
+		}
+		return b.String()
+	}
+	size := func(d *design.Design) (found []string) {
+		for _, p := range d.Problems {
+			if p.Kind == "size" {
+				found = append(found, p.Error())
+			}
+		}
+		return found
+	}
+	if d := load(t, head+banks(250)); len(size(d)) > 0 || len(d.Blocks) != 250 {
+		t.Errorf("500 fuses in 250 banks: %v, %d blocks", size(d), len(d.Blocks))
+	}
+	d := load(t, head+banks(251))
+	want := []string{"a.design.hcl:2757:1: the design has more than 500 fuse blocks; none of it is judged"}
+	if diff := cmp.Diff(want, size(d)); diff != "" || len(d.Blocks) > 0 || d.Head != nil {
+		t.Errorf("502 fuses: %d blocks (-want +got):\n%s", len(d.Blocks), diff)
 	}
 }

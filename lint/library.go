@@ -11,6 +11,7 @@ import (
 	"strings"
 	"sync"
 
+	"stringline/lint/facts"
 	"stringline/lint/judge"
 	"stringline/lint/survey"
 	"stringline/lint/verdict"
@@ -116,6 +117,7 @@ type room struct {
 	place    *survey.Workshop
 	workshop *workshop.Workshop // nil where there is no workshop.hcl
 	cache    design.PartsCache
+	weathers facts.Weathers
 	problems source.Problems // of the workshop file and its codebooks
 	outside  map[string]workshop.Book
 

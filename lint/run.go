@@ -165,10 +165,10 @@ func (j *job) judge(ctx context.Context, o Options) (DesignResult, error) {
 		return found, nil // nothing could be read; the problems say why
 	}
 	waivers, problems := waiversOf(d, books, o.Rules)
-	found.Problems = append(found.Problems, problems...)
+	system := facts.NewWith(d, &r.weathers)
+	found.Problems = append(append(found.Problems, problems...), system.Problems()...)
 	found.Problems.Sort()
 
-	system := facts.New(d)
 	judged, err := r.judgeOf(books).Judge(ctx, system)
 	if err != nil {
 		return found, fmt.Errorf("judging %s: %w", j.show, err)

@@ -241,7 +241,7 @@ load "lights" {
   from          = "charger.roof.load_terminals"
   power         = "40 W"
   hours_per_day = 4
-  between       = ["18 h", "22 h"]
+  between       = ["17 h", "24 h"]
   surge         = "40 W" # lamps have none
   months        = [1.5, 1.3, 1, 0.8, 0.6, 0.5, 0.5, 0.7, 0.9, 1.2, 1.4, 1.6]
   voltage_min   = "11 V"

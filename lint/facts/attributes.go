@@ -5,6 +5,7 @@ package facts
 
 var (
 	siteWeather = attribute[*Site, string]("site", "weather")
+	siteAlbedo  = attribute[*Site, float64]("site", "albedo")
 
 	panelPmax        = attribute[*Panel, float64]("panels", "pmax")
 	panelVoc         = attribute[*Panel, float64]("panels", "voc")
@@ -35,6 +36,9 @@ var (
 	batteryChemistry    = attribute[*Battery, string]("batteries", "chemistry")
 	batteryUsable       = attribute[*Battery, float64]("batteries", "usable")
 	batteryNominal      = attribute[*Battery, float64]("batteries", "nominal")
+	batteryRoundTrip    = attribute[*Battery, float64]("batteries", "round_trip")
+	batteryPeukert      = attribute[*Battery, float64]("batteries", "peukert")
+	batteryRate         = attribute[*Battery, float64]("batteries", "capacity_rate")
 	batteryCapacity     = attribute[*Battery, float64]("batteries", "capacity")
 	batteryCells        = attribute[*Battery, float64]("batteries", "cells")
 	batteryCharge       = attribute[*Battery, float64]("batteries", "charge_current_max")
@@ -62,6 +66,9 @@ var (
 
 	stringParallel = attribute[*String, float64]("strings", "parallel")
 	arrayMounting  = attribute[*Array, string]("arrays", "mounting")
+	arrayTilt      = attribute[*Array, float64]("arrays", "tilt")
+	arrayAzimuth   = attribute[*Array, float64]("arrays", "azimuth")
+	arrayLosses    = attribute[*Array, float64]("arrays", "losses")
 
 	chargerHottest      = attribute[*Charger, float64]("chargers", "hottest")
 	settingCurrent      = attribute[*Charger, float64]("chargers", "settings.charge_current")
@@ -81,6 +88,8 @@ var (
 	outputCutoff      = attribute[*Output, float64]("ac_outputs", "low_cutoff")
 	loadPower         = attribute[*Load, float64]("loads", "power")
 	loadHours         = attribute[*Load, float64]("loads", "hours_per_day")
+	loadBetween       = attribute[*Load, []float64]("loads", "between")
+	loadMonths        = attribute[*Load, []float64]("loads", "months")
 	loadDaily         = attribute[*Load, float64]("loads", "daily_energy")
 	outputHours       = attribute[*Output, float64]("ac_outputs", "hours_per_day")
 	loadSurge         = attribute[*Load, float64]("loads", "surge")

@@ -12,16 +12,19 @@ import (
 // block that names something which is not there is left out, and so is what
 // hangs on it: the design has a problem that says so. Of two blocks of one name
 // the first counts.
-func New(d *design.Design) *System {
+func New(d *design.Design) *System { return NewWith(d, &Weathers{}) }
+
+// NewWith is [New] with weather files that other designs have read already.
+func NewWith(d *design.Design, weathers *Weathers) *System {
 	s := &System{design: d, subjects: map[string][]*Subject{}, byID: map[string]*Subject{}}
 	b := &builder{System: s, collections: map[string]*Collection{}}
 	for _, c := range Collections() {
 		b.collections[c.Name] = c
 	}
-	b.site = &Site{Subject: b.top("site", "site"), file: d.Weather}
+	b.site = &Site{Subject: b.top("site", "site"), file: d.Weather, weather: weathers.of(d.Weather)}
 	b.register(b.site)
 	b.register(&Grounding{b.top("grounding", "grounding")})
-	b.system = &Whole{Subject: b.subject("system", "system", d.Head)}
+	b.system = &Whole{Subject: b.subject("system", "system", d.Head), site: b.site}
 	b.register(b.system)
 
 	b.parts()
@@ -178,7 +181,7 @@ func (b *builder) bank(s *Subject) {
 		return
 	}
 	s.link("battery", battery)
-	b.register(&Bank{Subject: s, battery: battery})
+	b.register(&Bank{Subject: s, battery: battery, site: b.site})
 }
 
 func (b *builder) charger(s *Subject) {

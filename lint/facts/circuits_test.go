@@ -27,11 +27,11 @@ func TestCircuits(t *testing.T) {
 		want float64
 	}{
 		{"cable_run.string.south.b.current", 13.9},
-		{"cable_run.string.south.b.current_operating", 10.7},
+		{"cable_run.string.south.b.current_operating", 10.9},
 		{"cable_run.string.south.b.fault_current_near", 41.7},
 		{"cable_run.string.south.b.fault_current_far", 41.7},
 		{"cable_run.array.south.current", 41.7},
-		{"cable_run.array.south.current_operating", 2*13.06 + 10.7},
+		{"cable_run.array.south.current_operating", 2*13.06 + 10.9},
 		{"cable_run.charger.main.current", 70},
 		{"cable_run.charger.main.current_operating", 60},
 		{"cable_run.charger.main.voltage_base", 24},

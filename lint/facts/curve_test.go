@@ -112,8 +112,20 @@ func TestReadingsExpected(t *testing.T) {
 		t.Errorf("share %v", got)
 	}
 	dark := load(t, sheeted())
-	if f := get(t, dark, "reading.a-open.expected"); f.Known || !slices.Equal(f.Missing, []string{"reading.a-open.irradiance", "reading.a-open.cell_temperature"}) {
+	if f := get(t, dark, "reading.a-open.expected"); f.Known || !slices.Equal(f.Missing, []string{"reading.a-open.cell_temperature"}) {
 		t.Errorf("without conditions: %+v", f)
+	}
+	// Without the light a voltage is due in the middle of what it is at 200 and at
+	// 1000 W/m2; a current hangs on the light alone.
+	warm := "  value = \"72.1 V\"\n  cell_temperature = \"41 degC\"\n"
+	s = load(t, sheeted("  value = \"72.1 V\"\n", warm))
+	byHand = voc + 2*54*0.0257*(314.15/298.15)*math.Log(0.2)/2
+	if due := number(t, s, "reading.a-open.expected"); math.Abs(due/byHand-1) > 0.01 || get(t, s, "reading.a-open.with_irradiance").Yes {
+		t.Errorf("without irradiance: expected %v V, by hand %v V", due, byHand)
+	}
+	unlit := strings.NewReplacer("  value = \"72.1 V\"\n", strings.Replace(warm, "72.1 V", "11 A", 1), "string.south.a.voc", "string.south.a.isc").Replace(sheeted())
+	if f := get(t, load(t, unlit), "reading.a-open.expected"); f.Known || !slices.Equal(f.Missing, []string{"reading.a-open.irradiance"}) {
+		t.Errorf("a current without irradiance: %+v", f)
 	}
 	amps := strings.NewReplacer("  value = \"72.1 V\"\n", strings.Replace(recorded, "72.1 V", "11 A", 1), "string.south.a.voc", "string.south.a.isc").Replace(sheeted())
 	f := get(t, load(t, amps), "reading.a-open.expected")

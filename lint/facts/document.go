@@ -53,7 +53,7 @@ func (s *Subject) document() object {
 		}
 	}
 	for _, e := range s.collection.Entries {
-		leaf := line{s.work(e.Name).Fact.leaf()}
+		leaf := line{s.work(e.Name).Fact.leaf(e.Over)}
 		if e.group == "" {
 			o = append(o, member{e.Name, leaf})
 			continue
@@ -79,7 +79,7 @@ func (s *Subject) answersDocument() object {
 	for _, book := range slices.Sorted(maps.Keys(s.block.Declared)) {
 		answers := object{}
 		for _, name := range slices.Sorted(maps.Keys(s.block.Declared[book])) {
-			answers = append(answers, member{name, line{s.answer(book, name).Fact.leaf()}})
+			answers = append(answers, member{name, line{s.answer(book, name).Fact.leaf("")}})
 		}
 		o = append(o, member{book, answers})
 	}
@@ -92,8 +92,12 @@ func (e *Entry) shown() string {
 	return name
 }
 
-func (f Fact) leaf() object {
+// leaf gives a fact as the document shows it; over is the unit of a series' axis.
+func (f Fact) leaf(over string) object {
 	o := object{{"id", f.ID}, {"value", f.Value()}, {"unit", f.Unit}}
+	if f.Kind == Series && f.Known {
+		o = append(o, member{"over", object{{"unit", over}, {"values", inUnits(f.Over, over)}}})
+	}
 	if !f.Known {
 		if f.AtLeast != nil {
 			o = append(o, member{"at_least", InUnit(*f.AtLeast, f.Unit)})

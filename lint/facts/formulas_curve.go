@@ -13,6 +13,7 @@ import (
 const (
 	fiveParameters = "De Soto, Klein & Beckman, Solar Energy 80 (2006), five parameters from the data sheet"
 	fullSun        = 1000.0 // W/m2
+	faintSun       = 200.0  // W/m2, least that a reading is worth taking in
 )
 
 // panelModel keeps a panel's fitted model as plain numbers, so that each panel is
@@ -23,7 +24,7 @@ var panelModel = declare(Entry{Collection: "panels", Name: "model",
 	Formula: "five parameters that give voc, isc, vmp, imp and temp_voc back within 0.1 %; unknown where no physical curve does", Source: fiveParameters},
 	func(p *Panel, w *Work) []float64 {
 		sheet := panel.DataSheet{
-			Voc: panelVoc.Of(w, p), Isc: panelIsc.Of(w, p), Vmp: panelVmp.Of(w, p), Imp: panelImp.Of(w, p),
+			Voc: panelVoc.Of(w, p), Isc: panelIsc.Of(w, p), Vmp: panelVmp.Of(w, p), Imp: panelImp.Of(w, p), Pmax: panelPmax.Of(w, p),
 			VoltageCoefficient: panelTempVoc.Of(w, p), CurrentCoefficient: panelTempIsc.Of(w, p),
 			Cells: int(panelCells.Of(w, p)), ThinFilm: panelTechnology.Of(w, p) == "thin_film",
 		}
@@ -34,6 +35,9 @@ var panelModel = declare(Entry{Collection: "panels", Name: "model",
 		if err != nil {
 			w.fail(err.Error())
 			return nil
+		}
+		if !fit.FiveEquations {
+			w.Say("no curve meets all five equations: the nearest one without a shunt or without series resistance, with its band gap moved to %.4g eV so that temp_voc holds", fit.BandGap)
 		}
 		five := fit.Reference
 		return []float64{five.Photocurrent, five.Saturation, five.Series, 1 / five.Shunt, five.Ideality, fit.CurrentCoefficient, fit.BandGap}
@@ -216,7 +220,7 @@ func (c *Charger) expected(w *Work, power Key[*Input, float64], cell func(*Input
 var (
 	readingExpected = declare(Entry{Collection: "readings", Name: "expected", Unit: "V", Units: []string{"A", "W"},
 		Means:   "what the meter should show at the recorded irradiance and cell temperature",
-		Formula: "the curve of the string, or of the controller input that the array is on, at irradiance and cell_temperature: its open-circuit voltage, short-circuit current, or the voltage, current or power of its maximum",
+		Formula: "the curve of the string, or of the controller input that the array is on, at irradiance and cell_temperature: its open-circuit voltage, short-circuit current, or the voltage, current or power of its maximum; of a voltage without irradiance the middle of what it is at 200 and at 1000 W/m2",
 		Source:  fiveParameters},
 		func(r *Reading, w *Work) float64 {
 			_, what, unit, _ := design.ReadingOf(r.what())
@@ -235,21 +239,40 @@ var (
 				w.lack(r.id)
 				return 0
 			}
-			light, cell := readingIrradiance.Of(w, r), readingCell.Of(w, r)
-			if !w.Known() {
-				return 0
+			shows := func(light float64) float64 {
+				cell := readingCell.Of(w, r)
+				if !w.Known() {
+					return 0
+				}
+				in := wired(w, strings, light, func(*String) float64 { return cell })
+				if in == nil {
+					return 0
+				}
+				parallel := 1.0
+				if alone { // a reading of a string is of one of its parallel strings
+					parallel = stringParallel.Of(w, strings[0])
+				}
+				return w.meter(in, what, parallel)
 			}
-			in := wired(w, strings, light, func(*String) float64 { return cell })
-			if in == nil {
-				return 0
+			if readingIrradiance.Given(r) || what != "voc" && what != "vmp" {
+				light := readingIrradiance.Of(w, r)
+				w.Say("%s and cells at %s", say(light, "W/m2"), say(readingCell.Of(w, r), "degC"))
+				return shows(light)
 			}
-			parallel := 1.0
-			if alone { // a reading of a string is of one of its parallel strings
-				parallel = stringParallel.Of(w, strings[0])
+			low, high := shows(faintSun), shows(fullSun)
+			w.Say("middle of %s to %s, at %g to %g W/m2 and cells at %s", say(low, unit), say(high, unit), faintSun, fullSun, say(readingCell.Of(w, r), "degC"))
+			return (low + high) / 2
+		})
+
+	_ = declare(Entry{Collection: "readings", Name: "with_irradiance",
+		Means: "the light was measured with it; where it was not (assumed) only a voltage tells anything", Formula: "irradiance is given", Source: "the design"},
+		func(r *Reading, w *Work) bool {
+			if !readingIrradiance.Given(r) {
+				w.Fact.Assumed = union(w.Fact.Assumed, []string{r.id + ".irradiance"})
+				return false
 			}
-			v := w.meter(in, what, parallel)
-			w.Say("%s and cells at %s", say(light, "W/m2"), say(cell, "degC"))
-			return v
+			readingIrradiance.Of(w, r)
+			return true
 		})
 
 	readingDifference = declare(Entry{Collection: "readings", Name: "difference", Unit: "V", Units: []string{"A", "W"},

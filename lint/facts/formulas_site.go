@@ -13,17 +13,6 @@ import (
 
 const weatherHeader = "header of the EPW weather file; ASHRAE extreme annual mean minimum and maximum, as the code's note to NEC 690.7 names them (from memory)"
 
-// header reads the header of the design's weather file, once; nil where the design
-// names none or it cannot be read.
-func (s *Site) header() *weather.Year {
-	s.once.Do(func() {
-		if s.file != nil {
-			s.year, s.problems = weather.ReadHeader(s.file.Text)
-		}
-	})
-	return s.year
-}
-
 // fromHeader reads an attribute of the site as it is written, else from the
 // weather file. The file's name is read on the way, so that the workings and the
 // places of a verdict lead to it.
@@ -43,10 +32,10 @@ func (s *Site) headed(w *Work, read func(*weather.Year) (si float64, why string)
 	if !w.Known() {
 		return 0
 	}
-	year := s.header()
+	year, problems := s.weather.readHeader()
 	if year == nil {
 		w.lack(w.Fact.ID)
-		w.Note = "the weather file cannot be read: " + s.why()
+		w.Note = unreadable(problems)
 		return 0
 	}
 	v, why := read(year)
@@ -59,11 +48,12 @@ func (s *Site) headed(w *Work, read func(*weather.Year) (si float64, why string)
 	return v
 }
 
-func (s *Site) why() string {
-	if len(s.problems) > 0 {
-		return s.problems[0].Error()
+func unreadable(problems []weather.Problem) string {
+	why := "it is empty"
+	if len(problems) > 0 {
+		why = problems[0].Error()
 	}
-	return "there is no such file"
+	return "the weather file cannot be read: " + why
 }
 
 func told(v float64, what string) (float64, string) {
@@ -86,15 +76,15 @@ var (
 	siteColdest = fromHeader("coldest", "degC", "the extreme annual mean minimum", extreme(func(e weather.Extremes) float64 { return e.MeanMin }))
 	siteHottest = fromHeader("hottest", "degC", "the extreme annual mean maximum", extreme(func(e weather.Extremes) float64 { return e.MeanMax }))
 
-	_ = fromHeader("latitude", "deg", "the latitude", func(y *weather.Year) (float64, string) {
+	siteLatitude = fromHeader("latitude", "deg", "the latitude", func(y *weather.Year) (float64, string) {
 		v, why := told(y.Latitude, "latitude")
 		return v * math.Pi / 180, why
 	})
-	_ = fromHeader("longitude", "deg", "the longitude", func(y *weather.Year) (float64, string) {
+	siteLongitude = fromHeader("longitude", "deg", "the longitude", func(y *weather.Year) (float64, string) {
 		v, why := told(y.Longitude, "longitude")
 		return v * math.Pi / 180, why
 	})
-	_ = fromHeader("elevation", "m", "the elevation", func(y *weather.Year) (float64, string) { return told(y.Elevation, "elevation") })
+	siteElevation = fromHeader("elevation", "m", "the elevation", func(y *weather.Year) (float64, string) { return told(y.Elevation, "elevation") })
 
 	_ = returns()
 )

@@ -29,7 +29,7 @@ func (b *builder) unread() {
 			b.loseString("array."+array, p.Block)
 		case p.Kind == "duplicate":
 			b.lose(kind, p.Block, "")
-		case !slices.Contains(unreadable, p.Kind):
+		case !slices.Contains(costly, p.Kind):
 		case kind == "array":
 			b.loseString(p.Block, p.Block)
 		case p.Block == "":
@@ -40,8 +40,8 @@ func (b *builder) unread() {
 	}
 }
 
-// unreadable are the kinds of problem that cost a whole block.
-var unreadable = []string{"syntax", "label", "unknown_block", "later"}
+// costly are the kinds of problem that cost a whole block.
+var costly = []string{"syntax", "label", "unknown_block", "later"}
 
 // loseString notes that a string of an array was left out.
 func (b *builder) loseString(array, id string) {

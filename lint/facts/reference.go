@@ -43,6 +43,9 @@ func (e *Entry) units() string {
 		unit = strings.TrimSpace("list, " + unit)
 		unit = strings.TrimSuffix(unit, ",")
 	}
+	if e.Kind == Series {
+		unit = strings.TrimSuffix("series, "+unit, ", ") + strings.TrimSuffix(" over "+e.Over, " over ")
+	}
 	return unit
 }
 

@@ -57,6 +57,9 @@ func leafSchemas() object {
 		{"word", leaf("A word; null where it is unknown.", oneOf("string"))},
 		{"yes_no", leaf("True or false; null where it is unknown.", oneOf("boolean"))},
 		{"list", leaf("A list of numbers in their unit; null where it is unknown.", numbers)},
+		{"series", leaf("A series of numbers in their unit, and what each stands at; null where it is unknown.", numbers,
+			member{"over", line{object{{"type", "object"}, {"properties", object{{"unit", object{{"type", "string"}}}, {"values", object{{"type", "array"}, {"items", object{{"type", "number"}}}}}}},
+				{"required", texts([]string{"unit", "values"})}, {"additionalProperties", false}}}})},
 		{"declared", object{
 			{"description", "Answers to codebooks' own questions, by codebook and attribute."},
 			{"type", "object"},
@@ -108,7 +111,7 @@ func (c *Collection) schema() object {
 
 // schema gives the schema of one fact.
 func (e *Entry) schema() object {
-	kind := map[Kind]string{Quantity: "quantity", Word: "word", YesNo: "yes_no", List: "list"}[e.Kind]
+	kind := map[Kind]string{Quantity: "quantity", Word: "word", YesNo: "yes_no", List: "list", Series: "series"}[e.Kind]
 	unit := object{{"const", e.Unit}}
 	if len(e.Units) > 0 {
 		unit = object{{"enum", texts(append([]string{e.Unit}, e.Units...))}}

@@ -1,8 +1,7 @@
 package facts
 
 import (
-	"sync"
-
+	"stringline/lint/physics/energy"
 	"stringline/lint/physics/weather"
 	"stringline/schema/design"
 )
@@ -18,11 +17,9 @@ import (
 // Site is where the system stands.
 type Site struct {
 	*Subject
-	file *design.Weather // the weather file that it names, nil for none
-
-	once     sync.Once
-	year     *weather.Year // its header alone
-	problems []weather.Problem
+	file    *design.Weather // the weather file that it names, nil for none
+	weather *weatherFile    // what it holds
+	clear   *weather.Year   // under a clear sky; made by [Site.sky]
 }
 
 // Grounding is the bonds to ground.
@@ -35,6 +32,7 @@ type Whole struct {
 	banks     []*Bank
 	lost      []string // arrays
 	lostBanks []string
+	site      *Site
 }
 
 func (s *Whole) allInputs(w *Work) []*Input { w.lost(s.lost); return s.inputs }
@@ -94,6 +92,8 @@ type Input struct {
 	strings []*String
 	lost    []string // of its arrays and strings
 	site    *Site
+
+	power []float64 // W of each step of the year, losses not off; made by inputEnergy
 }
 
 func (i *Input) all(w *Work) []*String      { w.lost(i.lost); return i.strings }
@@ -110,6 +110,9 @@ type Charger struct {
 	lost       []string // of its inputs' arrays
 	lostLoads  []string
 	site       *Site
+
+	made     *energy.Charger  // with its year of power; made by chargerYield
+	clipping *energy.Clipping // made by chargerYield
 }
 
 func (c *Charger) allInputs(w *Work) []*Input { w.lost(c.lost); return c.inputs }
@@ -127,6 +130,9 @@ type Bank struct {
 	loads    []*Load  // on the bank itself
 	lost     []string // of its chargers and charge sources
 	lostFed  []string // of what it feeds
+	site     *Site
+
+	year *energy.Year // made by bankUnserved
 }
 
 // charging gives what charges the bank, feeding what it feeds but for the loads

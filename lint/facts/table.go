@@ -51,6 +51,8 @@ type Entry struct {
 	// Assumes says what is assumed where the fact itself is an assumption (a
 	// constant of a formula, a documented default); empty elsewhere.
 	Assumes string
+	// Over is the unit of what a series runs over.
+	Over string
 	// Bound marks a sum, product or largest-of that cannot fall when one of
 	// its inputs rises: with unknown parts counted as nothing it still gives
 	// a lower bound.

@@ -66,10 +66,13 @@ func TestEntriesAreComplete(t *testing.T) {
 				t.Errorf("%s.%s has no meaning, formula or source", c.Name, e.Name)
 			}
 			units := append([]string{e.Unit}, e.Units...)
+			if _, document := quantity.DocumentUnit(e.Over); !document || e.Over != "" && e.Kind != Series {
+				t.Errorf("%s.%s runs over %q", c.Name, e.Name, e.Over)
+			}
 			for _, unit := range units {
 				switch _, document := quantity.DocumentUnit(unit); {
 				case e.Kind == Word && unit == "word", e.Kind == YesNo && unit == "yes_no":
-				case (e.Kind == Quantity || e.Kind == List) && document:
+				case (e.Kind == Quantity || e.Kind == List || e.Kind == Series) && document:
 				default:
 					t.Errorf("%s.%s: unit %q is none of the documents'", c.Name, e.Name, unit)
 				}

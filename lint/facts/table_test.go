@@ -24,23 +24,7 @@ var contract = map[string]string{
 	"readings":    "expected difference difference_share",
 }
 
-// waiting lists the facts of the contract that need the sun, weather or a year's
-// energy, and the issue that brings them.
-var waiting = func() map[string]int {
-	w := map[string]int{}
-	for collection, names := range map[string]string{
-		"chargers": "clipped_energy clipped_hours overpanel_gain",
-		"system":   "yearly_yield worst_month worst_month_balance unserved_hours",
-	} {
-		for name := range strings.FieldsSeq(names) {
-			w[collection+"."+name] = 3
-		}
-	}
-	return w
-}()
-
-func TestContractFactsArePresentOrWaiting(t *testing.T) {
-	seen := map[string]bool{}
+func TestContractFactsArePresent(t *testing.T) {
 	for collection, names := range contract {
 		c, ok := facts.CollectionOf(collection)
 		if !ok {
@@ -48,16 +32,9 @@ func TestContractFactsArePresentOrWaiting(t *testing.T) {
 		}
 		for name := range strings.FieldsSeq(names) {
 			id := collection + "." + name
-			seen[id] = true
-			_, there := c.Entry(name)
-			if _, waits := waiting[id]; there == waits {
-				t.Errorf("%s: in the table %v, on the waiting list %v; exactly one is due", id, there, waits)
+			if _, there := c.Entry(name); !there {
+				t.Errorf("%s is not in the table", id)
 			}
-		}
-	}
-	for id := range waiting {
-		if !seen[id] {
-			t.Errorf("%s waits and is not in the contract", id)
 		}
 	}
 }

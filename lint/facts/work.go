@@ -19,7 +19,8 @@ type Fact struct {
 	SI    float64 // Quantity, in SI
 	Word  string
 	Yes   bool
-	List  []float64 // List, in SI
+	List  []float64 // List and Series, in SI
+	Over  []float64 // of a Series: what each value of List stands at, in SI; its unit is the entry's Over
 	// Missing holds the ids of the attributes that would make the fact known,
 	// where it is unknown; in the order in which they were asked for.
 	Missing []string
@@ -62,12 +63,17 @@ type value struct {
 	word   string
 	yes    bool
 	list   []float64
+	over   []float64
 }
 
+// Curve is the value of a series: values over something, both in SI and as long
+// as each other.
+type Curve struct{ Over, Values []float64 }
+
 // typed lists the Go types of facts' values: numbers in SI, words, yes and no,
-// and short lists of numbers.
+// short lists of numbers, and series.
 type typed interface {
-	float64 | string | bool | []float64
+	float64 | string | bool | []float64 | Curve
 }
 
 // subject is what facts are about. Every type of it wraps a *Subject.
@@ -125,6 +131,8 @@ func kindOf[V typed]() Kind {
 		return YesNo
 	case []float64:
 		return List
+	case Curve:
+		return Series
 	}
 	return Quantity
 }
@@ -139,6 +147,8 @@ func wrap[V typed](v V) value {
 		return value{yes: v}
 	case []float64:
 		return value{list: v}
+	case Curve:
+		return value{list: v.Values, over: v.Over}
 	}
 	return value{}
 }
@@ -153,6 +163,8 @@ func unwrap[V typed](v value) (out V) {
 		*p = v.yes
 	case *[]float64:
 		*p = v.list
+	case *Curve:
+		*p = Curve{Over: v.over, Values: v.list}
 	}
 	return out
 }
@@ -268,12 +280,12 @@ func (w *Work) roots() []string {
 // finish turns what the formula returned into the fact.
 func (w *Work) finish(v value) {
 	number := w.Fact.Kind == Quantity
-	if w.Known() && number && (math.IsNaN(v.number) || math.IsInf(v.number, 0)) {
+	if w.Known() && (number && !finite(v.number) || slices.ContainsFunc(v.list, infinite) || slices.ContainsFunc(v.over, infinite)) {
 		w.fail("its inputs give no finite number")
 	}
 	if w.Known() {
 		w.value, w.Fact.Known, w.Fact.Missing = v, true, nil
-		w.Fact.SI, w.Fact.Word, w.Fact.Yes, w.Fact.List = v.number, v.word, v.yes, v.list
+		w.Fact.SI, w.Fact.Word, w.Fact.Yes, w.Fact.List, w.Fact.Over = v.number, v.word, v.yes, v.list, v.over
 		return
 	}
 	w.Fact.Says = w.Note
@@ -285,6 +297,9 @@ func (w *Work) finish(v value) {
 		w.Fact.AtLeast = &bound
 	}
 }
+
+func finite(v float64) bool   { return !math.IsNaN(v) && !math.IsInf(v, 0) }
+func infinite(v float64) bool { return !finite(v) }
 
 // readAttribute reads an attribute where it is written, in the named part
 // behind it, or takes its documented default and lists it as assumed.
@@ -333,11 +348,7 @@ func (f Fact) Value() any {
 	case f.Kind == YesNo:
 		return f.Yes
 	case f.Kind == List, f.Kind == Series:
-		list := make([]float64, len(f.List))
-		for i, si := range f.List {
-			list[i] = InUnit(si, f.Unit)
-		}
-		return list
+		return inUnits(f.List, f.Unit)
 	}
 	return InUnit(f.SI, f.Unit)
 }
@@ -348,6 +359,14 @@ func InUnit(si float64, unit string) float64 {
 		return quantity.Round(u.FromSI(si))
 	}
 	return quantity.Round(si)
+}
+
+func inUnits(list []float64, unit string) []float64 {
+	values := make([]float64, len(list))
+	for i, si := range list {
+		values[i] = InUnit(si, unit)
+	}
+	return values
 }
 
 // union adds those of b that a lacks, in order. What it takes over from another

@@ -32,7 +32,7 @@ func TestSays(t *testing.T) {
 		"supply.twelve.current":                    "12 V x 20 A / (18 V x 92 %)",
 		"load.lights.current":                      "60 W / 21 V",
 		"cable_run.load.lights.current":            "",
-		"cable_run.array.south.voltage_drop_share": "1.52 V / 63.7 V",
+		"cable_run.array.south.voltage_drop_share": "1.53 V / 63.7 V",
 		"cable_run.charger.main.resistance":        "2 x 2.5 m x 0.000949 ohm/m",
 		"string.south.a.series_fuse_max":           "25 A of slate-410",
 	} {

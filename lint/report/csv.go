@@ -12,11 +12,11 @@ import (
 )
 
 // FactsCSV writes the facts of one design as comma-separated values (RFC 4180)
-// with a head line: id, value, unit, at_least, missing, assumed, means. Unknown
+// with a head line: id, value, unit, at_least, missing, assumed, means, and what a series runs over. Unknown
 // values are empty; ids in one field are parted by spaces.
 func FactsCSV(w io.Writer, s *facts.System) error {
 	out := csv.NewWriter(w)
-	rows := [][]string{{"id", "value", "unit", "at_least", "missing", "assumed", "means"}}
+	rows := [][]string{{"id", "value", "unit", "at_least", "missing", "assumed", "means", "over"}}
 	for _, about := range subjects(s) {
 		for _, r := range factsOf(s, about) {
 			f := &r.fact
@@ -25,13 +25,26 @@ func FactsCSV(w io.Writer, s *facts.System) error {
 				bound = machine(*f.AtLeast, f.Unit)
 			}
 			rows = append(rows, []string{f.ID, factCell(f), f.Unit, bound,
-				strings.Join(f.Missing, " "), strings.Join(f.Assumed, " "), r.means})
+				strings.Join(f.Missing, " "), strings.Join(f.Assumed, " "), r.means, overCell(&r)})
 		}
 	}
 	if err := out.WriteAll(rows); err != nil {
 		return fmt.Errorf("writing facts as CSV: %w", err)
 	}
 	return nil
+}
+
+// overCell gives what a series runs over: its values, parted by spaces, and its
+// unit.
+func overCell(r *factRow) string {
+	if r.fact.Kind != facts.Series || !r.fact.Known {
+		return ""
+	}
+	texts := make([]string, len(r.fact.Over))
+	for i, v := range r.fact.Over {
+		texts[i] = machine(v, r.over)
+	}
+	return strings.TrimSpace(strings.Join(texts, " ") + " " + r.over)
 }
 
 func factCell(f *facts.Fact) string {

@@ -19,7 +19,8 @@ type factRow struct {
 	means     string
 	fact      facts.Fact
 	attribute bool
-	given     bool // an attribute that is written down, or a derived fact
+	given     bool   // an attribute that is written down, or a derived fact
+	over      string // the unit of what a series runs over
 }
 
 // factsOf lists a subject's facts: attributes as the language orders them,
@@ -29,7 +30,7 @@ func factsOf(s *facts.System, about *facts.Subject) []factRow {
 	for _, e := range about.Collection().Entries {
 		if f, ok := s.Fact(about.ID() + "." + e.Name); ok {
 			unset := e.Attribute && !f.Known && len(s.At(f.ID)) == 0
-			rows = append(rows, factRow{e.Name, e.Means, f, e.Attribute, !unset})
+			rows = append(rows, factRow{e.Name, e.Means, f, e.Attribute, !unset, e.Over})
 		}
 	}
 	if block := about.Block(); block != nil {
@@ -37,7 +38,7 @@ func factsOf(s *facts.System, about *facts.Subject) []factRow {
 			answers := about.Declared(book)
 			for _, name := range slices.Sorted(maps.Keys(answers)) {
 				if f, ok := s.Fact(answers[name]); ok {
-					rows = append(rows, factRow{strings.TrimPrefix(f.ID, about.ID()+"."), "", f, true, true})
+					rows = append(rows, factRow{strings.TrimPrefix(f.ID, about.ID()+"."), "", f, true, true, ""})
 				}
 			}
 		}

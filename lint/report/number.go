@@ -1,7 +1,9 @@
 package report
 
 import (
+	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -133,6 +135,9 @@ func factValue(f *facts.Fact) string {
 	case facts.YesNo:
 		return yesNo(f.Yes)
 	case facts.Series, facts.List:
+		if least, most, long := extent(f.List); long {
+			return fmt.Sprintf("%d values, %s to %s", len(f.List), quantity.Format(least, f.Unit), quantity.Format(most, f.Unit))
+		}
 		texts := make([]string, len(f.List))
 		for i, v := range f.List {
 			texts[i] = quantity.Format(v, f.Unit)
@@ -140,6 +145,15 @@ func factValue(f *facts.Fact) string {
 		return strings.Join(texts, ", ")
 	}
 	return quantity.Format(f.SI, f.Unit)
+}
+
+// extent gives the ends of a list, and whether it is too long to be read out.
+func extent(list []float64) (least, most float64, long bool) {
+	const longest = 12 // the months of a year
+	if len(list) <= longest {
+		return 0, 0, false
+	}
+	return slices.Min(list), slices.Max(list), true
 }
 
 // showSI writes an SI value in a document unit as people read it.

@@ -24,6 +24,7 @@ type worksheetLine struct {
 	Means   string      `json:"means"`
 	Value   scalar      `json:"value"`
 	Unit    string      `json:"unit"`
+	Over    *overEntry  `json:"over"`
 	AtLeast *float64    `json:"at_least"`
 	Inputs  []int       `json:"inputs"`
 	Formula *string     `json:"formula"`
@@ -64,6 +65,9 @@ func WorksheetJSON(w io.Writer, d *lint.DesignResult, id string) error {
 		if !l.work.Entry.Attribute {
 			line.Source = filled(l.work.Entry.Source)
 		}
+		if f.Kind == facts.Series && f.Known {
+			line.Over = &overEntry{Unit: l.work.Entry.Over, Values: inUnits(f.Over, l.work.Entry.Over)}
+		}
 		if f.AtLeast != nil {
 			bound := inUnit(*f.AtLeast, f.Unit)
 			line.AtLeast = number(&bound)
@@ -76,6 +80,24 @@ func WorksheetJSON(w io.Writer, d *lint.DesignResult, id string) error {
 	return writeJSON(w, doc)
 }
 
+// overEntry is what a series runs over.
+type overEntry struct {
+	Unit   string    `json:"unit"`
+	Values []float64 `json:"values"`
+}
+
+// inUnits gives SI values in a unit, as machine output rounds them.
+func inUnits(list []float64, unit string) []float64 {
+	values := make([]float64, 0, len(list))
+	for _, v := range list {
+		in := inUnit(v, unit)
+		if n := number(&in); n != nil {
+			values = append(values, *n)
+		}
+	}
+	return values
+}
+
 func factScalar(f *facts.Fact) scalar {
 	if !f.Known {
 		return scalar{}
@@ -86,14 +108,7 @@ func factScalar(f *facts.Fact) scalar {
 	case facts.YesNo:
 		return scalar{f.Yes}
 	case facts.Series, facts.List:
-		values := make([]float64, 0, len(f.List))
-		for _, v := range f.List {
-			in := inUnit(v, f.Unit)
-			if n := number(&in); n != nil {
-				values = append(values, *n)
-			}
-		}
-		return scalar{values}
+		return scalar{inUnits(f.List, f.Unit)}
 	}
 	value := inUnit(f.SI, f.Unit)
 	if n := number(&value); n != nil {

@@ -3,7 +3,7 @@ version = "0.1.0"
 needs   = "0.1"
 
 cannot_judge = [
-  "clipping and what more array gains, winter balance, unserved hours (no sun and weather yet)",
+  "hours of other charge sources: a design does not say when they run, so winter is judged by the sun alone",
   "contact resistance and torque (measured on site)",
 ]
 
@@ -66,4 +66,60 @@ parameter "reading_tolerance" {
   default = "5 %"
   range   = ["0.5 %", "50 %"]
   means   = "how far a reading may be from what was due, with the irradiance measured"
+}
+
+parameter "reading_tolerance_unlit" {
+  kind    = "quantity"
+  unit    = "%"
+  default = "10 %"
+  range   = ["0.5 %", "50 %"]
+  means   = "how far a voltage may be from what was due, without the irradiance"
+}
+
+parameter "winter_cover_least" {
+  kind    = "quantity"
+  unit    = "%"
+  default = "100 %"
+  range   = ["0 %", "1000 %"]
+  means   = "least share of the loads that the sun gives in the worst month, where nothing else charges the banks"
+}
+
+parameter "winter_cover_least_backed" {
+  kind    = "quantity"
+  unit    = "%"
+  default = "30 %"
+  range   = ["0 %", "1000 %"]
+  means   = "the same where another source charges the banks too"
+}
+
+parameter "winter_light" {
+  kind    = "quantity"
+  unit    = "%"
+  default = "25 %"
+  range   = ["1 %", "100 %"]
+  means   = "share of a clear sky's energy that the dullest month still brings, where the site names no weather file: half of what a cloudy inland town gets, less than that in fog"
+}
+
+parameter "clipped_energy_max" {
+  kind    = "quantity"
+  unit    = "%"
+  default = "5 %"
+  range   = ["0 %", "100 %"]
+  means   = "largest share of a year's energy that a controller's limit may keep out"
+}
+
+parameter "oversizing_max" {
+  kind    = "quantity"
+  unit    = "%"
+  default = "140 %"
+  range   = ["50 %", "500 %"]
+  means   = "largest array, as a share of what its controller can use"
+}
+
+parameter "idle_share_max" {
+  kind    = "quantity"
+  unit    = "%"
+  default = "40 %"
+  range   = ["1 %", "100 %"]
+  means   = "largest share of a day's energy that an inverter may take by being on"
 }

@@ -179,3 +179,23 @@ func HalfSineDay(ratio float64) (clipped, time, gain float64, err error) {
 	clipped = max(0, math.Sqrt((1-inverse)*(1+inverse))-beside*inverse)
 	return clipped, 2 * beside / math.Pi, max(0, ratio*(1-clipped)-1), nil
 }
+
+// Steps gives what a charger could give and what it gives in each step, in W at
+// the bank's terminals: for a series that no calendar holds, a single day in
+// steps of a quarter of an hour, say.
+func Steps(charger Charger) (potential, out []float64, err error) {
+	const doing = "power of a charger"
+	n := 0
+	if len(charger.Arrays) > 0 {
+		n = len(charger.Arrays[0].Power)
+	}
+	if err := charger.check(doing, n); err != nil {
+		return nil, nil, err
+	}
+	potential, out = make([]float64, n), make([]float64, n)
+	for i := range potential {
+		potential[i] = charger.Efficiency * charger.array(i)
+		out[i] = charger.output(potential[i], i)
+	}
+	return potential, out, nil
+}

@@ -51,6 +51,10 @@ func Idle(power, hoursPerDay float64) Load {
 	return Load{Energy: power * hoursPerDay * 3600, Efficiency: 1}
 }
 
+// Check refuses a load that is none: values outside their ranges, hours that
+// overlap, more energy than its power gives in its hours.
+func (l *Load) Check() error { return l.check("energy of a load") }
+
 func (l *Load) check(doing string) error {
 	if err := physics.Check(doing,
 		physics.Input{Name: "energy of a day", Value: l.Energy, Min: 0, Max: 1e14, Unit: "J"},

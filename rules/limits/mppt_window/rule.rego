@@ -18,4 +18,9 @@ check contains {
 	"is": i.vmp_stc, "at_most": i.controller.mppt_voltage_max,
 } if some i in input.pv_inputs
 
+check contains {
+	"about": i.id, "which": "cold, upper end", "when": tracks(i), "otherwise": "a PWM controller has no tracking window",
+	"is": i.vmp_cold, "at_most": i.controller.mppt_voltage_max,
+} if some i in input.pv_inputs
+
 tracks(i) := fact.one_of(i.controller.kind, ["mppt"])

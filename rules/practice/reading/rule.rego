@@ -10,5 +10,8 @@ package codebooks.practice.reading
 
 check contains {
 	"about": r.id, "is": r.difference_share,
-	"between": [fact.times([-1, input.params.reading_tolerance]), input.params.reading_tolerance],
+	"between": [fact.times([-1, tolerance(r)]), tolerance(r)], "also": [r.expected],
 } if some r in input.readings
+
+# Without the light only a voltage tells anything, and less.
+tolerance(r) := fact.either(r.with_irradiance, input.params.reading_tolerance, input.params.reading_tolerance_unlit)

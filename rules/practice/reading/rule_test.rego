@@ -9,6 +9,9 @@ cases := {
 	"a step above": {"design": "meets", "facts": {"reading.open.difference_share": "5.001 %"}, "about": "reading.open", "verdict": "breaks"},
 	"a step below": {"design": "meets", "facts": {"reading.open.difference_share": "-5.001 %"}, "about": "reading.open", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"reading.open.difference_share": null}, "about": "reading.open", "verdict": "unproven"},
+	"unlit: exactly at the upper end": {"design": "meets", "facts": {"reading.open.with_irradiance": false, "reading.open.difference_share": "10 %"}, "about": "reading.open", "verdict": "meets"},
+	"unlit: a step above": {"design": "meets", "facts": {"reading.open.with_irradiance": false, "reading.open.difference_share": "10.001 %"}, "about": "reading.open", "verdict": "breaks"},
+	"unlit: a step below": {"design": "meets", "facts": {"reading.open.with_irradiance": false, "reading.open.difference_share": "-10.001 %"}, "about": "reading.open", "verdict": "breaks"},
 	"without the irradiance": {"design": "meets", "facts": {"reading.open.irradiance": null}, "about": "reading.open", "verdict": "unproven"},
 }
 

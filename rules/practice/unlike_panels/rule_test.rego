@@ -4,12 +4,15 @@ import data.codebooks.practice.unlike_panels
 
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {
-	"exactly at the limit": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": "3 %"}, "about": "pv_input.main.1", "verdict": "meets"},
-	"a step below": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": "2.9997 %"}, "about": "pv_input.main.1", "verdict": "meets"},
-	"a step above": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": "3.0003 %"}, "about": "pv_input.main.1", "verdict": "breaks"},
-	"unknown": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": null}, "about": "pv_input.main.1", "verdict": "unproven"},
-	"unknown imp": {"design": "meets", "facts": {"panel.fen-200.imp": null}, "about": "pv_input.main.1", "verdict": "unproven"},
-	"unknown cells": {"design": "meets", "facts": {"panel.fen-200.cells": null}, "about": "pv_input.main.1", "verdict": "unproven"},
+	"exactly at the limit": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": "3 %"}, "about": "pv_input.main.1", "which": "loss", "verdict": "meets"},
+	"a step below": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": "2.9997 %"}, "about": "pv_input.main.1", "which": "loss", "verdict": "meets"},
+	"a step above": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": "3.0003 %"}, "about": "pv_input.main.1", "which": "loss", "verdict": "breaks"},
+	"unknown": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": null}, "about": "pv_input.main.1", "which": "loss", "verdict": "unproven"},
+	"one maximum": {"design": "meets", "facts": {"pv_input.main.1.maxima_count": "1"}, "about": "pv_input.main.1", "which": "maxima", "verdict": "meets"},
+	"two maxima": {"design": "meets", "facts": {"pv_input.main.1.maxima_count": "2"}, "about": "pv_input.main.1", "which": "maxima", "verdict": "breaks"},
+	"unknown maxima": {"design": "meets", "facts": {"pv_input.main.1.maxima_count": null}, "about": "pv_input.main.1", "which": "maxima", "verdict": "unproven"},
+	"unknown imp": {"design": "meets", "facts": {"panel.fen-200.imp": null}, "about": "pv_input.main.1", "which": "loss", "verdict": "unproven"},
+	"unknown cells": {"design": "meets", "facts": {"panel.fen-200.cells": null}, "about": "pv_input.main.1", "which": "loss", "verdict": "unproven"},
 }
 
 test_cases[name] if {

@@ -1,0 +1,121 @@
+package facts
+
+import (
+	"bytes"
+	"fmt"
+	"sync"
+	"unicode/utf8"
+
+	"stringline/lint/physics/weather"
+	"stringline/schema/design"
+	"stringline/schema/source"
+)
+
+// Weathers keeps weather files that several designs share, each read once. It is
+// safe for concurrent use. The zero value is ready.
+type Weathers struct {
+	mutex sync.Mutex
+	files map[*byte]*weatherFile // by the text's first byte: the text itself is shared
+}
+
+// weatherFile is one EPW file: its header, and its year once that is wanted.
+type weatherFile struct {
+	text []byte
+
+	header         sync.Once
+	head           *weather.Year
+	headerProblems []weather.Problem
+
+	whole    sync.Once
+	year     *weather.Year
+	problems []weather.Problem
+}
+
+func (all *Weathers) of(file *design.Weather) *weatherFile {
+	if file == nil {
+		return nil
+	}
+	if len(file.Text) == 0 {
+		return &weatherFile{}
+	}
+	all.mutex.Lock()
+	defer all.mutex.Unlock()
+	if all.files == nil {
+		all.files = map[*byte]*weatherFile{}
+	}
+	f := all.files[&file.Text[0]]
+	if f == nil {
+		f = &weatherFile{text: file.Text}
+		all.files[&file.Text[0]] = f
+	}
+	return f
+}
+
+// readHeader gives the header alone; nil where it cannot be read.
+func (f *weatherFile) readHeader() (*weather.Year, []weather.Problem) {
+	f.header.Do(func() { f.head, f.headerProblems = weather.ReadHeader(f.text) })
+	return f.head, f.headerProblems
+}
+
+// read gives the year with its hours; nil where not even the header can be read.
+func (f *weatherFile) read() (*weather.Year, []weather.Problem) {
+	f.whole.Do(func() { f.year, f.problems = weather.Read(f.text) })
+	return f.year, f.problems
+}
+
+// Problems gives what only physics can see wrong with the files of a design: the
+// lines of its weather file that cannot be read or believed. The rest of the
+// design is judged all the same; sums of a year that rest on too many of them
+// are unknown. It reads the whole weather file, once.
+func (s *System) Problems() source.Problems {
+	site, ok := s.subjects["site"][0].typed.(*Site)
+	if !ok || site.file == nil {
+		return nil
+	}
+	_, found := site.weather.read()
+	var problems source.Problems
+	for _, p := range found {
+		at := source.Range{File: site.file.File}
+		at.Start.Line, at.Start.Column = p.Line, column(lineOf(site.file.Text, p.Line), p.Field)
+		at.End = at.Start
+		problems = append(problems, source.Problem{Kind: "weather", Message: p.Message, Block: "site", At: at})
+	}
+	return problems
+}
+
+// lineOf gives a line of a text, counting from 1, without its end.
+func lineOf(text []byte, number int) []byte {
+	for n := 1; ; n++ {
+		line, rest, more := bytes.Cut(text, []byte("\n"))
+		if n == number {
+			return line
+		}
+		if !more {
+			return nil
+		}
+		text = rest
+	}
+}
+
+// column gives where a field of a line begins, in code points from 1; fields
+// count from 1, and 0 stands for the line as a whole.
+func column(line []byte, field int) int {
+	at := 1
+	for n := 1; n < field; n++ {
+		part, rest, more := bytes.Cut(line, []byte(","))
+		if !more {
+			return at
+		}
+		at += utf8.RuneCount(part) + 1
+		line = rest
+	}
+	return at
+}
+
+// filledIn says in one clause what of a weather year was filled in.
+func filledIn(y *weather.Year) string {
+	if y.Repaired == 0 && y.Guessed == 0 {
+		return ""
+	}
+	return fmt.Sprintf(", %d values of it filled in", y.Repaired+y.Guessed)
+}

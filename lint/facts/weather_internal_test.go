@@ -1,0 +1,69 @@
+package facts
+
+import (
+	"testing"
+
+	"stringline/schema/design"
+)
+
+const noHours = "LOCATION,Upper Terrace,-,ZZZ,invented,999999,46.5,9.87,1.0,1840.0\n"
+
+func withFile(file *design.Weather, all *Weathers) (*System, *Site) {
+	d := design.Load(design.Options{Path: "a.design.hcl", Text: []byte("design \"d\" {\n}\n\nsite {\n  coldest = \"-20 degC\"\n  hottest = \"30 degC\"\n  latitude = \"46 deg\"\n  longitude = \"9 deg\"\n  elevation = \"100 m\"\n}\n")})
+	d.Weather = file
+	s := NewWith(d, all)
+	return s, s.subjects["site"][0].typed.(*Site)
+}
+
+// A file that several designs name is read once.
+func TestWeathersAreShared(t *testing.T) {
+	text := []byte(noHours)
+	var all Weathers
+	_, first := withFile(&design.Weather{File: "a.epw", Text: text}, &all)
+	_, second := withFile(&design.Weather{File: "b/../a.epw", Text: text}, &all)
+	_, other := withFile(&design.Weather{File: "a.epw", Text: []byte(noHours)}, &all)
+	if first.weather == nil || first.weather != second.weather || first.weather == other.weather {
+		t.Errorf("files %p, %p and another %p", first.weather, second.weather, other.weather)
+	}
+	if one, _ := first.weather.read(); one == nil {
+		t.Error("the header is lost")
+	} else if two, _ := second.weather.read(); two != one {
+		t.Error("read twice")
+	}
+}
+
+// No year is made, and no hour of a weather file read, before a fact of it is
+// asked for.
+func TestNoYearUnlessAsked(t *testing.T) {
+	s, site := withFile(nil, &Weathers{})
+	for _, id := range []string{"site.coldest", "site.latitude", "site.sky", "system.daily_load"} {
+		if _, ok := s.Fact(id); !ok {
+			t.Fatal(id)
+		}
+	}
+	if site.clear != nil {
+		t.Error("a clear sky was made unasked")
+	}
+	w := &Work{Entry: &Entry{}}
+	if site.sky(w) == nil || site.clear == nil {
+		t.Error("no clear sky was made when asked")
+	}
+	_, site = withFile(&design.Weather{File: "a.epw", Text: []byte(noHours)}, &Weathers{})
+	headed, _ := site.weather.readHeader()
+	if headed == nil || site.weather.year != nil {
+		t.Error("the hours were read with the header")
+	}
+}
+
+// Columns count code points; a field beyond the line's end stands at its last.
+func TestColumn(t *testing.T) {
+	line := []byte("1,é2,3")
+	for field, want := range map[int]int{0: 1, 1: 1, 2: 3, 3: 6, 9: 6} {
+		if got := column(line, field); got != want {
+			t.Errorf("field %d at column %d, want %d", field, got, want)
+		}
+	}
+	if got := string(lineOf([]byte("a\nb\nc"), 2)); got != "b" || lineOf([]byte("a"), 3) != nil {
+		t.Errorf("line 2 is %q", got)
+	}
+}

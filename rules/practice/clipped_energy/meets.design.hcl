@@ -1,0 +1,1 @@
+# expect: meets practice.clipped_energy on charger.main

@@ -1,0 +1,14 @@
+# expect: breaks practice.idle_share on ac_output.cabin
+
+inverter "sedge-1500" {
+  dc_min        = "20 V"
+  dc_max        = "33 V"
+  continuous    = "1500 W"
+  surge         = "3000 W"
+  surge_time    = "5 s"
+  efficiency    = "92 %"
+  idle          = "60 W"
+  isolated      = true
+  full_power_to = "40 degC"
+  ac_voltage    = "230 V"
+}

@@ -1,0 +1,1 @@
+# expect: meets practice.idle_share on ac_output.cabin

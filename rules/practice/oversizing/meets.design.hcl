@@ -1,0 +1,1 @@
+# expect: meets practice.oversizing on charger.main

@@ -1,0 +1,1 @@
+# expect: meets practice.winter_balance on system

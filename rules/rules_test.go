@@ -22,7 +22,10 @@ func TestBooks(t *testing.T) {
 	for name, files := range books(t) {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
-			report, problems := judge.Test(context.Background(), judge.Source{Name: name, Files: files, Show: "rules/" + name, Embedded: true})
+			report, problems, err := judge.Test(context.Background(), judge.Source{Name: name, Files: files, Show: "rules/" + name, Embedded: true}, judge.TestOptions{Mutation: !testing.Short(), Coverage: true})
+			if err != nil {
+				t.Fatal(err)
+			}
 			for _, p := range problems {
 				t.Errorf("loading: %s: %s", p.At, p.Message)
 			}
@@ -35,6 +38,18 @@ func TestBooks(t *testing.T) {
 			for _, r := range report.Failed() {
 				t.Errorf("%s: %s: %s: %s", r.At, r.Rule, r.Name, r.Message)
 			}
+			caught := map[string]int{}
+			for i := range report.Mutants {
+				m := &report.Mutants[i]
+				if m.Survived() {
+					t.Errorf("%s: %s: nobody notices the mutant: %s", m.At, m.Rule, m.Name)
+				}
+				if m.Reason != "" {
+					caught["equivalent"]++
+				}
+				caught[m.Caught]++
+			}
+			t.Logf("%d mutants: %v", len(report.Mutants), caught)
 		})
 	}
 }

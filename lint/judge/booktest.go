@@ -14,6 +14,7 @@ import (
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/cover"
 	"github.com/open-policy-agent/opa/v1/storage/inmem"
 	"github.com/open-policy-agent/opa/v1/tester"
 	"github.com/open-policy-agent/opa/v1/topdown"
@@ -22,9 +23,21 @@ import (
 	"stringline/schema/source"
 )
 
+// TestOptions says how much of a codebook is tested.
+type TestOptions struct {
+	Rules    []string // names of rules in the codebook; empty for all
+	Mutation bool     // put small mistakes into the rules and ask who notices
+	Coverage bool     // tell which of a rule's expressions its Rego tests reach
+}
+
 // TestReport is the outcome of a codebook's own tests.
 type TestReport struct {
-	Results []TestResult
+	Book     string
+	Version  string
+	Rules    int // that were tested
+	Results  []TestResult
+	Mutants  []Mutant
+	Coverage []Coverage // by rule
 }
 
 // TestResult is one test: a Rego test by its name, "meets" and "breaks" for the
@@ -41,27 +54,49 @@ func (r *TestReport) Failed() []TestResult {
 	return slices.DeleteFunc(slices.Clone(r.Results), func(t TestResult) bool { return t.Passed })
 }
 
-// Error joins the failures, one a line.
+// Survivors gives the mutants that nobody noticed.
+func (r *TestReport) Survivors() []Mutant {
+	return slices.DeleteFunc(slices.Clone(r.Mutants), func(m Mutant) bool { return !m.Survived() })
+}
+
+// Error joins the failures and the surviving mutants, one a line.
 func (r *TestReport) Error() string {
 	var lines []string
 	for _, t := range r.Failed() {
 		lines = append(lines, fmt.Sprintf("%s: %s: %s: %s", t.At, t.Rule, t.Name, t.Message))
+	}
+	for _, m := range r.Survivors() {
+		lines = append(lines, fmt.Sprintf("%s: %s: nobody notices the mutant: %s", m.At, m.Rule, m.Name))
 	}
 	return strings.Join(lines, "\n")
 }
 
 // Test runs a codebook's own tests with its parameters at their defaults, rule
 // by rule: the Rego tests of rule_test.rego, the two example designs with their
-// expectations, and deletion. Each rule owes all of these files. The problems
-// are those of loading the codebook; then there is no report.
-func Test(ctx context.Context, src Source) (*TestReport, source.Problems) {
+// expectations, deletion, and what else the options ask for. Each rule owes all
+// of these files. The problems are those of loading the codebook; then there is
+// no report. The error is the context's, or names a rule that is not there.
+func Test(ctx context.Context, src Source, o TestOptions) (*TestReport, source.Problems, error) {
 	b, problems := Load(ctx, src)
 	if len(problems) > 0 {
-		return nil, problems
+		return nil, problems, nil
 	}
-	t := &bookTest{book: b, judge: New(Options{Books: []*Book{b}}), report: &TestReport{}, examples: map[string]*example{},
-		structures: map[string]*structure{}, answers: map[string]decoded{}, errors: map[string][]string{}}
+	for _, name := range o.Rules {
+		if b.rule(name) == nil {
+			message := fmt.Sprintf("codebook %s has no rule %q", b.Name(), name)
+			if near := source.Nearest(name, b.names); near != "" {
+				message += fmt.Sprintf("; did you mean %q?", near)
+			}
+			return nil, nil, errors.New(message)
+		}
+	}
+	t := newBookTest(b)
+	t.report.Book, t.report.Version = b.Name(), b.codebook.Version
 	for _, rule := range b.names {
+		if !t.asked(o.Rules, rule) {
+			continue
+		}
+		t.report.Rules++
 		for _, name := range []string{"meets", "breaks"} {
 			e, err := b.readExample(rule, name)
 			if err != nil {
@@ -73,8 +108,25 @@ func Test(ctx context.Context, src Source) (*TestReport, source.Problems) {
 			t.deletion(ctx, rule, e)
 		}
 	}
-	t.rego(ctx)
-	return t.report, nil
+	t.rego(ctx, o)
+	if o.Mutation {
+		if err := t.mutation(ctx, o.Rules); err != nil {
+			return nil, nil, err
+		}
+	}
+	if err := ctx.Err(); err != nil {
+		return nil, nil, fmt.Errorf("testing codebook %s: %w", b.Name(), err)
+	}
+	return t.report, nil, nil
+}
+
+func newBookTest(b *Book) *bookTest {
+	return &bookTest{book: b, judge: New(Options{Books: []*Book{b}}), report: &TestReport{}, examples: map[string]*example{},
+		structures: map[string]*structure{}, answers: map[string]decoded{}, errors: map[string][]string{}}
+}
+
+func (t *bookTest) asked(rules []string, rule string) bool {
+	return len(rules) == 0 || slices.Contains(rules, rule)
 }
 
 // bookTest runs one codebook's tests.
@@ -89,6 +141,9 @@ type bookTest struct {
 	answers    map[string]decoded
 	mutex      sync.Mutex          // held while a Rego test asks for verdicts
 	errors     map[string][]string // of calls of test.*, by rule
+	// standing, if not nil, keeps the examples with stand-ins put in, for tests
+	// that run over and over.
+	standing map[string]*standing
 }
 
 func (t *bookTest) structure(s *facts.System) *structure {
@@ -134,8 +189,8 @@ func (b *Book) put(ctx context.Context, rule string, st *structure, vs values) (
 
 // rego runs the Rego tests: each rule test_* of a rule_test.rego, and each case
 // of one written test_x[case].
-func (t *bookTest) rego(ctx context.Context) {
-	modules, tests := t.testModules()
+func (t *bookTest) rego(ctx context.Context, o TestOptions) {
+	modules, tests := t.testModules(o.Rules)
 	if len(tests) == 0 {
 		return
 	}
@@ -146,6 +201,11 @@ func (t *bookTest) rego(ctx context.Context) {
 		RaiseBuiltinErrors(true). // an unknown id must not pass as a false expression
 		SetTimeout(time.Minute).
 		AddCustomBuiltins(t.functions())
+	var reached *cover.Cover
+	if o.Coverage {
+		reached = cover.New()
+		runner.SetCoverageQueryTracer(reached)
+	}
 	results, err := runner.RunTests(ctx, nil)
 	if err != nil {
 		for _, p := range engineProblems(err, t.book.source.show("codebook.hcl")) {
@@ -160,6 +220,9 @@ func (t *bookTest) rego(ctx context.Context) {
 	slices.SortFunc(all, func(a, b *tester.Result) int {
 		return cmp.Or(cmp.Compare(a.Package, b.Package), cmp.Compare(a.Location.Row, b.Location.Row), cmp.Compare(a.Name, b.Name))
 	})
+	if reached != nil {
+		t.coverage(reached, o.Rules)
+	}
 	ran := map[string]bool{}
 	for _, r := range all {
 		rule := path.Base(path.Dir(r.Location.File))
@@ -209,7 +272,7 @@ func (t *bookTest) outcome(rule string, r *tester.Result) {
 }
 
 // testModules parses all modules afresh (compiling changes them) and the tests.
-func (t *bookTest) testModules() (modules, tests map[string]*ast.Module) {
+func (t *bookTest) testModules(rules []string) (modules, tests map[string]*ast.Module) {
 	modules, tests = map[string]*ast.Module{}, map[string]*ast.Module{}
 	b := t.book
 	parse := func(name string) *ast.Module {
@@ -230,11 +293,13 @@ func (t *bookTest) testModules() (modules, tests map[string]*ast.Module) {
 		}
 		return m
 	}
-	shared, _ := fs.Glob(b.source.Files, "shared/*.rego")
-	for _, name := range shared {
+	for _, name := range b.sharedFiles() {
 		parse(name)
 	}
 	for _, rule := range b.names {
+		if !t.asked(rules, rule) {
+			continue
+		}
 		parse(rule + "/rule.rego")
 		m := parse(rule + "/rule_test.rego")
 		if m == nil {

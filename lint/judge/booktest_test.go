@@ -98,9 +98,9 @@ func TestBookTests(t *testing.T) {
 			for name, text := range files {
 				archive += "-- " + name + " --\n" + text
 			}
-			report, problems := judge.Test(context.Background(), judge.Source{Files: folder(archive), Show: "book"})
-			if len(problems) > 0 {
-				t.Fatal(problems)
+			report, problems, err := judge.Test(context.Background(), judge.Source{Files: folder(archive), Show: "book"}, judge.TestOptions{})
+			if err != nil || len(problems) > 0 {
+				t.Fatal(err, problems)
 			}
 			var failed []string
 			for _, r := range report.Failed() {
@@ -147,9 +147,9 @@ func TestDeletion(t *testing.T) {
 			for name, text := range files {
 				archive += "-- " + name + " --\n" + text
 			}
-			report, problems := judge.Test(context.Background(), judge.Source{Files: folder(archive), Show: "book"})
-			if len(problems) > 0 {
-				t.Fatal(problems)
+			report, problems, err := judge.Test(context.Background(), judge.Source{Files: folder(archive), Show: "book"}, judge.TestOptions{})
+			if err != nil || len(problems) > 0 {
+				t.Fatal(err, problems)
 			}
 			var got []string
 			for _, r := range report.Results {
@@ -176,8 +176,8 @@ func TestTestingLeavesTheDesignAlone(t *testing.T) {
 		archive += "-- " + name + " --\n" + text
 	}
 	src := judge.Source{Files: folder(archive), Show: "book"}
-	first, _ := judge.Test(context.Background(), src)
-	second, _ := judge.Test(context.Background(), src)
+	first, _, _ := judge.Test(context.Background(), src, judge.TestOptions{})
+	second, _, _ := judge.Test(context.Background(), src, judge.TestOptions{})
 	if diff := cmp.Diff(first, second); diff != "" {
 		t.Errorf("two runs:\n%s", diff)
 	}

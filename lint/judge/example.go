@@ -182,9 +182,26 @@ func (t *bookTest) example(ctx context.Context, rule string, e *example) {
 		t.fail(rule, e.name, at, "%v", err)
 		return
 	}
+	wrong := e.wrong(t.book.Name()+"."+rule, expects, vs)
+	for _, w := range wrong {
+		t.fail(rule, e.name, atLine(e.file, w.line), "%s", w.what)
+	}
+	if len(wrong) == 0 {
+		t.pass(rule, e.name, at)
+	}
+}
+
+// unlike is one thing that an example does not come to as it should.
+type unlike struct {
+	line int
+	what string
+}
+
+// wrong lists what an example's verdicts do not come to: its expectations, and
+// what the file's name says about the rule.
+func (e *example) wrong(id string, expects []expectation, vs []verdict.Verdict) []unlike {
 	count := map[verdict.Outcome]int{}
 	var first *verdict.Verdict
-	id := t.book.Name() + "." + rule
 	for i := range vs {
 		if vs[i].Rule != id {
 			continue
@@ -194,25 +211,24 @@ func (t *bookTest) example(ctx context.Context, rule string, e *example) {
 			first = &vs[i]
 		}
 	}
-	before := len(t.report.Results)
+	var all []unlike
 	for _, x := range expects {
 		if why := x.unmet(vs); why != "" {
-			t.fail(rule, e.name, atLine(e.file, x.line), "expected: %s %s on %s; %s", x.outcome, x.rule, x.about, why)
+			all = append(all, unlike{x.line, fmt.Sprintf("expected: %s %s on %s; %s", x.outcome, x.rule, x.about, why)})
 		}
 	}
+	say := func(format string, args ...any) { all = append(all, unlike{1, fmt.Sprintf(format, args...)}) }
 	switch {
 	case count[verdict.Void] > 0:
-		t.fail(rule, e.name, at, "%s on %s %s", id, first.About, outcomeWords(first))
+		say("%s on %s %s", id, first.About, outcomeWords(first))
 	case e.name == "meets" && first != nil:
-		t.fail(rule, e.name, at, "the design that meets: %s on %s %s", id, first.About, outcomeWords(first))
+		say("the design that meets: %s on %s %s", id, first.About, outcomeWords(first))
 	case e.name == "meets" && count[verdict.Meets] == 0:
-		t.fail(rule, e.name, at, "the design that meets: %s meets nothing there", id)
+		say("the design that meets: %s meets nothing there", id)
 	case e.name == "breaks" && count[verdict.Breaks] == 0:
-		t.fail(rule, e.name, at, "the design that breaks: %s breaks nowhere", id)
+		say("the design that breaks: %s breaks nowhere", id)
 	}
-	if len(t.report.Results) == before {
-		t.pass(rule, e.name, at)
-	}
+	return all
 }
 
 // unmet says why an expectation does not hold, or "". Without a which it is about

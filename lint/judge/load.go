@@ -48,6 +48,8 @@ type Book struct {
 	tables   map[string]*table
 	engine   *engine
 	byValue  map[string]bool // rules that call fact.value, by name
+	// sharedEquivalent lists the mutants of shared/ that mean the same, by file.
+	sharedEquivalent map[string][]Equivalent
 }
 
 // Name is the codebook's name.
@@ -123,7 +125,7 @@ func (l *loader) load() *Book {
 	if !namePattern.MatchString(cb.Name) {
 		l.bad("codebook.hcl", "a codebook's name is lower-case letters, digits and _, not %q", cb.Name)
 	}
-	b := &Book{source: l.src, codebook: cb, digest: l.digest(), words: vocabularyOf(cb), tables: map[string]*table{}, byValue: map[string]bool{}}
+	b := &Book{source: l.src, codebook: cb, digest: l.digest(), words: vocabularyOf(cb), tables: map[string]*table{}, byValue: map[string]bool{}, sharedEquivalent: map[string][]Equivalent{}}
 	l.tables(b)
 	l.parseAll()
 	l.sharedModules(b)
@@ -238,6 +240,9 @@ func (l *loader) sharedModules(b *Book) {
 		}
 		if m := l.parse(name, sharedRef(b.codebook.Name)); m != nil {
 			l.shared = append(l.shared, m)
+			same, problems := readEquivalents(l.text(name), m)
+			l.problems = append(l.problems, problems...)
+			b.sharedEquivalent[name] = same
 		}
 	}
 }
@@ -356,28 +361,36 @@ func (l *loader) parse(name string, due ast.Ref) *ast.Module {
 }
 
 func (l *loader) lint(b *Book, rules map[string]*ast.Module) {
-	var shared []*ast.Rule
-	names := map[string]int{}
 	for _, m := range l.shared {
-		for _, r := range m.Rules {
-			shared = append(shared, r)
-			names[r.Head.Name.String()] = len(r.Head.Args)
-		}
+		l.problems = append(l.problems, b.lintModule(l.shared, m, "")...)
 	}
-	run := func(m *ast.Module, self string, own []*ast.Rule) {
-		check := linter{book: b.codebook.Name, words: b.words, tables: b.tables, shared: names, module: m, self: self,
-			makes: formulaMakers(b.words, b.codebook.Name, shared, own)}
-		l.problems = append(l.problems, check.check()...)
-	}
-	for _, m := range l.shared {
-		run(m, "", m.Rules)
-	}
+	shared := rulesOf(l.shared)
 	for name, m := range rules {
-		run(m, name, m.Rules)
+		l.problems = append(l.problems, b.lintModule(l.shared, m, name)...)
 		if readsValues(m, valueReaders(b.codebook.Name, shared, m.Rules)) {
 			b.byValue[name] = true
 		}
 	}
+}
+
+func rulesOf(modules []*ast.Module) []*ast.Rule {
+	var all []*ast.Rule
+	for _, m := range modules {
+		all = append(all, m.Rules...)
+	}
+	return all
+}
+
+// lintModule walks one module of a rule, or of shared/ where self is empty.
+func (b *Book) lintModule(shared []*ast.Module, m *ast.Module, self string) source.Problems {
+	all := rulesOf(shared)
+	names := map[string]int{}
+	for _, r := range all {
+		names[r.Head.Name.String()] = len(r.Head.Args)
+	}
+	check := linter{book: b.codebook.Name, words: b.words, tables: b.tables, shared: names, module: m, self: self,
+		makes: formulaMakers(b.words, b.codebook.Name, all, m.Rules)}
+	return check.check()
 }
 
 // compile type-checks the modules against the schema of input and prepares the

@@ -51,6 +51,15 @@ func (t *bookTest) functions() []*tester.Builtin {
 	return all
 }
 
+// regoFunctions gives the same for a query without the runner.
+func (t *bookTest) regoFunctions() []func(*rego.Rego) {
+	var all []func(*rego.Rego)
+	for _, b := range t.functions() {
+		all = append(all, b.Func)
+	}
+	return all
+}
+
 // noted keeps what went wrong in a call of test.*, with its place: of several
 // errors in one test the runner keeps a jumble.
 func (t *bookTest) noted(call rego.BuiltinDyn) rego.BuiltinDyn {
@@ -120,11 +129,10 @@ func (t *bookTest) verdicts(c rego.BuiltinContext, operands []*ast.Term) (*ast.T
 	t.mutex.Lock() // a system serves one goroutine at a time
 	defer t.mutex.Unlock()
 	st := e.structure
-	set, err := readStandIns(operands[2], st.leaves, e.system)
+	system, set, undo, err := t.standIn(key, e, operands[2])
 	if err != nil {
 		return nil, err
 	}
-	system, undo := write(e.system, set)
 	defer undo()
 	court := &court{judge: t.judge, system: system, places: map[string][]source.Range{}}
 	court.values = &standIns{values: court, set: set}

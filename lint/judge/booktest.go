@@ -28,6 +28,9 @@ type TestOptions struct {
 	Rules    []string // names of rules in the codebook; empty for all
 	Mutation bool     // put small mistakes into the rules and ask who notices
 	Coverage bool     // tell which of a rule's expressions its Rego tests reach
+	// Progress, if not nil, is told how many rules went through mutation, from
+	// several goroutines.
+	Progress func(done, total int)
 }
 
 // TestReport is the outcome of a codebook's own tests.
@@ -110,7 +113,7 @@ func Test(ctx context.Context, src Source, o TestOptions) (*TestReport, source.P
 	}
 	t.rego(ctx, o)
 	if o.Mutation {
-		if err := t.mutation(ctx, o.Rules); err != nil {
+		if err := t.mutation(ctx, o); err != nil {
 			return nil, nil, err
 		}
 	}

@@ -35,11 +35,12 @@ type oneRule struct {
 	err   error
 }
 
-// newEngine compiles modules against the schema of a codebook's input.
-func newEngine(ctx context.Context, b *Book, modules map[string]*ast.Module, allowed *ast.Capabilities) (*engine, source.Problems) {
+// newEngine compiles modules against the schema of a codebook's input. strict
+// also refuses imports and names that are not used.
+func newEngine(ctx context.Context, b *Book, modules map[string]*ast.Module, allowed *ast.Capabilities, strict bool) (*engine, source.Problems) {
 	schemas := ast.NewSchemaSet()
 	schemas.Put(ast.SchemaRootRef, inputSchema(b.codebook))
-	c := ast.NewCompiler().WithCapabilities(allowed).WithSchemas(schemas).WithStrict(true)
+	c := ast.NewCompiler().WithCapabilities(allowed).WithSchemas(schemas).WithStrict(strict)
 	c.SetErrorLimit(100)
 	c.Compile(modules)
 	if c.Failed() {

@@ -396,7 +396,7 @@ func (b *Book) lintModule(shared []*ast.Module, m *ast.Module, self string) sour
 // compile type-checks the modules against the schema of input and prepares the
 // queries. What the walk has found at a line already is not told twice.
 func (l *loader) compile(b *Book) {
-	e, problems := newEngine(l.ctx, b, l.modules, l.capabilities)
+	e, problems := newEngine(l.ctx, b, l.modules, l.capabilities, true)
 	b.engine = e
 	type place struct {
 		file string

@@ -7,6 +7,8 @@ import (
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+
+	"stringline/lint/facts"
 )
 
 // change is one small mistake that can be put into a module: a mutant in the
@@ -32,7 +34,7 @@ const step = 1.01
 //	without factor 1.25            each operand of a list of two or more that fact.times and its like take
 //	s.voc_cold to s.voc_stc        a fact for the next one of the same unit in its collection
 func changes(m *ast.Module, siblings *siblings) []change {
-	w := &changer{siblings: siblings}
+	w := &changer{siblings: siblings, known: bindings(m)}
 	for _, r := range m.Rules {
 		for ; r != nil; r = r.Else {
 			w.rule(r)
@@ -57,7 +59,9 @@ func changes(m *ast.Module, siblings *siblings) []change {
 // changer walks a module for what can be changed.
 type changer struct {
 	siblings *siblings
-	scope    map[string][]ast.Ref // paths by the variable that they begin with, of one rule
+	known    map[*ast.Rule]map[string]*facts.Collection // what variables stand for
+	of       map[string]*facts.Collection               // in the rule that is walked
+	scope    map[string][]ast.Ref                       // paths by the variable that they begin with, of one rule
 	found    []change
 }
 
@@ -69,7 +73,7 @@ func (w *changer) add(at *ast.Location, do func(), format string, args ...any) {
 }
 
 func (w *changer) rule(r *ast.Rule) {
-	w.scope = map[string][]ast.Ref{}
+	w.scope, w.of = map[string][]ast.Ref{}, w.known[r]
 	ast.WalkRefs(branch(r), func(ref ast.Ref) bool {
 		if v, ok := ref[0].Value.(ast.Var); ok {
 			w.scope[string(v)] = append(w.scope[string(v)], ref)
@@ -245,7 +249,7 @@ func (w *changer) call(name string, operands []*ast.Term, at *ast.Location) {
 					}
 				}
 				operands[0].Value = ast.NewArray(rest...)
-			}, "without factor %s", shown(factor))
+			}, "without factor %s", shown(factor.Location, factor))
 		}
 	case (name == "fact.more_than" || name == "fact.at_least") && len(operands) > 1:
 		w.add(at, func() {
@@ -277,7 +281,7 @@ func (w *changer) body(b *ast.Body) {
 				rest.Append(ast.NewExpr(ast.BooleanTerm(true)))
 			}
 			*b = rest
-		}, "without %s", shown(e))
+		}, "without %s", shown(e.Location, e))
 	}
 }
 
@@ -287,7 +291,7 @@ func (w *changer) fact(t *ast.Term, r ast.Ref) {
 	if !ok || len(r) < 2 {
 		return
 	}
-	other := w.siblings.of(r, w.scope[string(v)])
+	other := w.siblings.of(r, w.of[string(v)], w.scope[string(v)])
 	if other == nil {
 		return
 	}
@@ -297,9 +301,14 @@ func (w *changer) fact(t *ast.Term, r ast.Ref) {
 // longestShown bounds the words of a rule in a mutant's name.
 const longestShown = 100
 
-// shown gives a piece of a rule in one line.
-func shown(of fmt.Stringer) string {
-	s := strings.Join(strings.Fields(of.String()), " ")
+// shown gives a piece of a rule in one line, as it is written there where the
+// engine has kept its text.
+func shown(at *ast.Location, of fmt.Stringer) string {
+	text := of.String()
+	if at != nil && len(at.Text) > 0 {
+		text = string(at.Text)
+	}
+	s := strings.Join(strings.Fields(text), " ")
 	if len(s) > longestShown {
 		s = strings.ToValidUTF8(s[:longestShown], "") + "..."
 	}

@@ -54,11 +54,11 @@ type suspect struct {
 // mutation puts small mistakes into the rules, one at a time, and asks who
 // notices: the load, an example design's expectations, or a Rego test. A mutant
 // is compiled with shared/ and its own rule alone. Rules are tried side by side.
-func (t *bookTest) mutation(ctx context.Context, rules []string) error {
-	suspects := t.suspects(rules)
+func (t *bookTest) mutation(ctx context.Context, o TestOptions) error {
+	suspects := t.suspects(o.Rules)
 	reports := make([]TestReport, len(suspects))
 	errs := make([]error, len(suspects))
-	var next atomic.Int64
+	var next, done atomic.Int64
 	var group sync.WaitGroup
 	for range min(runtime.GOMAXPROCS(0), len(suspects)) {
 		group.Go(func() {
@@ -68,6 +68,9 @@ func (t *bookTest) mutation(ctx context.Context, rules []string) error {
 					return
 				}
 				errs[i] = t.book.mutate(ctx, &suspects[i], &reports[i])
+				if n := int(done.Add(1)); o.Progress != nil {
+					o.Progress(n, len(suspects))
+				}
 			}
 		})
 	}
@@ -258,7 +261,9 @@ func (j *jury) try(ctx context.Context, file string, changed *ast.Module) (by, w
 	if problems := j.lint(modules, changed); len(problems) > 0 {
 		return "load", problems[0].Message, nil
 	}
-	e, problems := newEngine(ctx, j.test.book, modules, capabilities(false))
+	// What is left without a use by the change would be refused by chance: the
+	// same mistake in a rule that uses it twice would not.
+	e, problems := newEngine(ctx, j.test.book, modules, capabilities(false), false)
 	if len(problems) > 0 {
 		return "load", problems[0].Message, nil
 	}
@@ -395,14 +400,14 @@ func missing(was, is *ast.Term) string {
 		if n, ok := is.Value.(ast.Set); ok {
 			gone := w.Diff(n).Slice()
 			if len(gone) > 0 {
-				name = ": " + shown(gone[0])
+				name = ": " + shown(nil, gone[0])
 			}
 		}
 	case ast.Object:
 		if n, ok := is.Value.(ast.Object); ok {
 			w.Foreach(func(k, v *ast.Term) {
 				if other := n.Get(k); name == "" && (other == nil || !other.Equal(v)) {
-					name = ": " + shown(k)
+					name = ": " + shown(nil, k)
 				}
 			})
 		}

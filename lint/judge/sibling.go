@@ -18,9 +18,10 @@ type siblings struct {
 // of gives the path of another fact of the same subject with the same unit and
 // kind, the next one in the table after it, round to the first again; one of the
 // same group where there is any. nil where the path ends in no fact, or in the
-// only one of its unit. What a variable stands for is found by the names that
-// the rule reads of it: paths are all those that begin with the same variable.
-func (s *siblings) of(r ast.Ref, paths []ast.Ref) ast.Ref {
+// only one of its unit. known is the collection that the path's variable stands
+// for; where that is not to be told, the first one that has all the names which
+// the rule reads of it: paths are all those that begin with the variable.
+func (s *siblings) of(r ast.Ref, known *facts.Collection, paths []ast.Ref) ast.Ref {
 	names, ok := pathNames(r)
 	if !ok {
 		return nil
@@ -41,12 +42,18 @@ func (s *siblings) of(r ast.Ref, paths []ast.Ref) ast.Ref {
 			return s.swap(r, last, names[1+at:], at+1)
 		}
 	}
+	if known != nil {
+		if last, at := s.walk(known, names); last != nil {
+			return s.swap(r, last, names[at:], at)
+		}
+		return nil
+	}
 	for _, c := range facts.Collections() {
 		fits := true
 		for _, p := range paths {
-			known, ok := pathNames(p)
-			if ok && len(known) > 0 {
-				fits = fits && s.fits(c, known)
+			read, ok := pathNames(p)
+			if ok && len(read) > 0 {
+				fits = fits && s.fits(c, read)
 			}
 		}
 		if !fits {

@@ -168,6 +168,10 @@ func verdictTerm(v *verdict.Verdict) *ast.Term {
 	for i := range v.Limits {
 		limits[i] = measuredTerm(&v.Limits[i])
 	}
+	also := make([]*ast.Term, len(v.Also))
+	for i := range v.Also {
+		also[i] = measuredTerm(&v.Also[i])
+	}
 	item := func(key string, value *ast.Term) [2]*ast.Term { return [2]*ast.Term{ast.InternedTerm(key), value} }
 	spare, fault, which := ast.NullTerm(), ast.NullTerm(), ast.NullTerm()
 	if v.Which != "" {
@@ -187,7 +191,7 @@ func verdictTerm(v *verdict.Verdict) *ast.Term {
 		item("about", ast.StringTerm(v.About)), item("which", which),
 		item("verdict", ast.StringTerm(string(v.Outcome))), item("grade", ast.StringTerm(string(v.Grade))),
 		item("message", ast.StringTerm(v.Message)), item("because", ast.StringTerm(v.Because)), item("remedy", ast.StringTerm(v.Remedy)),
-		item("relation", ast.StringTerm(v.Relation)), item("is", measuredTerm(v.Is)), item("limits", ast.ArrayTerm(limits...)),
+		item("relation", ast.StringTerm(v.Relation)), item("is", measuredTerm(v.Is)), item("limits", ast.ArrayTerm(limits...)), item("also", ast.ArrayTerm(also...)),
 		item("spare", spare), item("headroom", numberTerm(v.Headroom)),
 		item("missing", texts(v.Missing)), item("assumed", texts(v.Assumed)), item("params", texts(params)), item("fault", fault),
 	)

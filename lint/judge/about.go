@@ -1,0 +1,165 @@
+package judge
+
+import (
+	"io/fs"
+	"slices"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"stringline/schema/codebook"
+)
+
+// About is what a codebook's folder says about one of its rules: for pages that
+// explain it.
+type About struct {
+	Rule       Rule
+	Parameters []*codebook.Parameter // that it reads, in the codebook's order
+	Tables     []TableAbout          // that it looks up, by name
+	Attributes []*codebook.Attribute // of the book's own that it reads
+	Cites      []codebook.Source
+	Text       string // its Rego, without METADATA
+}
+
+// TableAbout is what a table says about itself.
+type TableAbout struct {
+	Name, Title, Source, Status, Unit string
+	Axes                              []string // "size (mm2, down_to)"
+	Rows                              int
+}
+
+// About explains one rule by its id; false where the codebook has none of it.
+func (b *Book) About(id string) (About, bool) {
+	name, ok := strings.CutPrefix(id, b.Name()+".")
+	rule := b.rule(name)
+	if !ok || rule == nil {
+		return About{}, false
+	}
+	a := About{Rule: *rule}
+	used := b.reads(name)
+	for i := range b.codebook.Parameters {
+		if p := &b.codebook.Parameters[i]; used.params[p.Name] {
+			a.Parameters = append(a.Parameters, p)
+		}
+	}
+	for i := range b.codebook.Attributes {
+		if x := &b.codebook.Attributes[i]; used.declared[x.Name] {
+			a.Attributes = append(a.Attributes, x)
+		}
+	}
+	for _, t := range sortedKeys(used.tables) {
+		if about, ok := b.Table(t); ok {
+			a.Tables = append(a.Tables, about)
+		}
+	}
+	for i := range b.codebook.Sources {
+		if s := b.codebook.Sources[i]; slices.Contains(rule.Cites, s.Key) {
+			a.Cites = append(a.Cites, s)
+		}
+	}
+	text, err := fs.ReadFile(b.source.Files, name+"/rule.rego")
+	if err == nil { // the folder may have gone since the book was loaded
+		a.Text = withoutMetadata(string(text))
+	}
+	return a, true
+}
+
+// Tables lists the names of the codebook's tables in order.
+func (b *Book) Tables() []string { return sortedKeys(b.tables) }
+
+// Table tells about one table.
+func (b *Book) Table(name string) (TableAbout, bool) {
+	t := b.tables[name]
+	if t == nil {
+		return TableAbout{}, false
+	}
+	about := TableAbout{Name: t.name, Title: t.title, Source: t.source, Status: t.status, Unit: columnWords(t.kind, t.unit.Symbol), Rows: len(t.rows)}
+	for _, x := range t.axes {
+		about.Axes = append(about.Axes, x.name+" ("+strings.TrimPrefix(columnWords(x.kind, x.unit.Symbol)+", "+strings.ReplaceAll(x.match, "_", " "), ", ")+")")
+	}
+	return about, true
+}
+
+func columnWords(k kind, symbol string) string {
+	switch k {
+	case word:
+		return "word"
+	case yesNo:
+		return "yes or no"
+	}
+	return symbol
+}
+
+// withoutMetadata drops the comment block above a rule's package: a page shows
+// what it says in other ways.
+func withoutMetadata(text string) string {
+	lines := strings.Split(text, "\n")
+	for i, line := range lines {
+		if strings.HasPrefix(line, "package ") {
+			return strings.TrimSpace(strings.Join(lines[i:], "\n")) + "\n"
+		}
+	}
+	return text
+}
+
+// names are those that a rule reads by itself or through functions.
+type readNames struct{ params, declared, tables map[string]bool }
+
+// reads walks a rule and the functions of shared/ that it reaches.
+func (b *Book) reads(rule string) readNames {
+	used := readNames{map[string]bool{}, map[string]bool{}, map[string]bool{}}
+	var shared []*ast.Rule
+	for _, file := range b.sharedFiles() {
+		if m, err := b.parseFile(file, false); err == nil {
+			shared = append(shared, m.Rules...)
+		}
+	}
+	m, err := b.parseFile(rule+"/rule.rego", false)
+	if err != nil {
+		return used
+	}
+	walked := map[*ast.Rule]bool{}
+	var walk func(node any)
+	walk = func(node any) {
+		ast.WalkRefs(node, func(r ast.Ref) bool {
+			used.note(r)
+			for _, s := range shared {
+				name := s.Head.Name.String()
+				if !walked[s] && (r.String() == name || slices.Contains(callNames(b.Name(), name, true), r.String())) {
+					walked[s] = true
+					walk(s)
+				}
+			}
+			return false
+		})
+		ast.WalkTerms(node, func(t *ast.Term) bool {
+			if c, ok := t.Value.(ast.Call); ok {
+				used.table(c[0].String(), c[1:])
+			}
+			return false
+		})
+	}
+	walk(m)
+	return used
+}
+
+// note takes a path into account.
+func (u *readNames) note(r ast.Ref) {
+	names, _ := pathNames(r)
+	for i := range names[:max(len(names)-1, 0)] {
+		switch names[i] {
+		case "params":
+			u.params[names[i+1]] = true
+		case "declared":
+			u.declared[names[i+1]] = true
+		}
+	}
+}
+
+func (u *readNames) table(call string, operands []*ast.Term) {
+	if (call == "fact.lookup" || call == "fact.interpolate") && len(operands) > 0 {
+		if s, ok := operands[0].Value.(ast.String); ok {
+			u.tables[string(s)] = true
+		}
+	}
+}

@@ -82,8 +82,8 @@ func bookSource(o BookOptions, word string) (judge.Source, *source.Problem) {
 	if _, err := fs.Stat(tree, survey.CodebookFile); err != nil {
 		return refuse("no " + survey.CodebookFile + " in the folder")
 	}
-	show := strings.TrimSuffix(word, "/")
-	if path.Clean(word) == "." {
+	show := path.Clean(word)
+	if show == "." {
 		show = ""
 	}
 	return judge.Source{Files: tree, Show: show}, nil

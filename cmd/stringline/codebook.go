@@ -20,6 +20,6 @@ func (s *streams) codebook(code *int) *cobra.Command {
 		}
 		return fmt.Errorf("codebook needs a command: stringline codebook --help")
 	}
-	c.AddCommand(s.codebookNew(code), s.codebookTest(code), s.codebookList(code))
+	c.AddCommand(s.codebookNew(code), s.codebookTest(code), s.codebookExplain(code), s.codebookList(code))
 	return c
 }

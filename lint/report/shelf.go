@@ -56,7 +56,7 @@ func (p *page) shelved(b *lint.BookInUse) {
 	}
 	for i := range b.Parameters {
 		x := &b.Parameters[i]
-		l := p.line().to(2).put(x.Name, plain).to(2 + names + 2).put(parameterText(x), plain).to(2 + names + 2 + values + 2)
+		l := p.line().to(2).put(x.Name, plain).to(2+names+2).put(parameterText(x), plain).to(2 + names + 2 + values + 2)
 		if x.SetAt.Valid() {
 			l.wrap("set at "+x.SetAt.String(), plain)
 		} else {
@@ -68,7 +68,7 @@ func (p *page) shelved(b *lint.BookInUse) {
 		r := &b.Rules[i]
 		l := p.line().to(2).put(ruleWithin(b, r), plain).to(2+names+2).put(string(r.Grade), gradeInk(r.Grade))
 		if r.GradeAt.Valid() {
-			l.to(2 + names + 2 + 8).wrap("instead of "+string(r.BookGrade)+", set at "+r.GradeAt.String(), plain)
+			l.to(2+names+2+8).wrap("instead of "+string(r.BookGrade)+", set at "+r.GradeAt.String(), plain)
 			continue
 		}
 		l.end()

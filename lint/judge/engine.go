@@ -301,10 +301,18 @@ func engineProblems(err error, file string) source.Problems {
 		several = ast.Errors{one}
 	}
 	var problems source.Problems
+	told := map[source.Range]bool{}
 	for _, e := range several {
 		p := source.Problem{Kind: "rule", Message: e.Message, At: rangeOf(e.Location)}
 		if e.Code == ast.ParseErr {
+			if told[p.At] { // the parser tells one mistake for each thing that it tried
+				continue
+			}
+			told[p.At] = true
 			p.Kind = "syntax"
+			if strings.HasPrefix(e.Message, "unexpected some keyword") {
+				p.Message += "; within brackets write [(a * b) | some a in list]: without the round ones | joins two sets"
+			}
 		}
 		if p.At.File == "" {
 			p.At = source.Range{File: file, Start: source.Position{Line: 1, Column: 1}}

@@ -22,6 +22,7 @@ type linter struct {
 	makes    map[string]bool // names of functions whose result is a formula
 	module   *ast.Module
 	self     string // the rule's name; "" for shared/
+	each     string // the collection that the rule judges; "" where that is not known
 	test     bool
 	calls    map[*ast.Location]bool // where the names of called functions stand
 	problems source.Problems
@@ -58,6 +59,7 @@ func (l *linter) check() source.Problems {
 		l.expr(e)
 		return false
 	})
+	l.records()
 	l.sizes()
 	return l.problems
 }
@@ -224,6 +226,7 @@ func (l *linter) expr(e *ast.Expr) {
 // operands checks what the walk knows better than the types: comparisons, which
 // behind a function's parameter have none, and tables named outright.
 func (l *linter) operands(name string, of []*ast.Term) {
+	l.written(name, of)
 	switch name {
 	case "eq", "equal", "neq", "internal.member_2", "internal.member_3":
 		for _, o := range of {

@@ -360,39 +360,6 @@ func (l *loader) parse(name string, due ast.Ref) *ast.Module {
 	return m
 }
 
-func (l *loader) lint(b *Book, rules map[string]*ast.Module) {
-	for _, m := range l.shared {
-		l.problems = append(l.problems, b.lintModule(l.shared, m, "")...)
-	}
-	shared := rulesOf(l.shared)
-	for name, m := range rules {
-		l.problems = append(l.problems, b.lintModule(l.shared, m, name)...)
-		if readsValues(m, valueReaders(b.codebook.Name, shared, m.Rules)) {
-			b.byValue[name] = true
-		}
-	}
-}
-
-func rulesOf(modules []*ast.Module) []*ast.Rule {
-	var all []*ast.Rule
-	for _, m := range modules {
-		all = append(all, m.Rules...)
-	}
-	return all
-}
-
-// lintModule walks one module of a rule, or of shared/ where self is empty.
-func (b *Book) lintModule(shared []*ast.Module, m *ast.Module, self string) source.Problems {
-	all := rulesOf(shared)
-	names := map[string]int{}
-	for _, r := range all {
-		names[r.Head.Name.String()] = len(r.Head.Args)
-	}
-	check := linter{book: b.codebook.Name, words: b.words, tables: b.tables, shared: names, module: m, self: self,
-		makes: formulaMakers(b.words, b.codebook.Name, all, m.Rules)}
-	return check.check()
-}
-
 // compile type-checks the modules against the schema of input and prepares the
 // queries. What the walk has found at a line already is not told twice.
 func (l *loader) compile(b *Book) {

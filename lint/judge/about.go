@@ -2,6 +2,7 @@ package judge
 
 import (
 	"io/fs"
+	"maps"
 	"slices"
 	"strings"
 
@@ -161,5 +162,38 @@ func (u *readNames) table(call string, operands []*ast.Term) {
 		if s, ok := operands[0].Value.(ast.String); ok {
 			u.tables[string(s)] = true
 		}
+	}
+}
+
+// unused lists what the codebook declares and no rule reads: a parameter that a
+// workshop would set without effect, an attribute that designs would answer for
+// nothing, a table that judges nothing.
+func (t *bookTest) unused() {
+	b := t.book
+	all := readNames{map[string]bool{}, map[string]bool{}, map[string]bool{}}
+	for _, name := range b.names {
+		used := b.reads(name)
+		maps.Copy(all.params, used.params)
+		maps.Copy(all.declared, used.declared)
+		maps.Copy(all.tables, used.tables)
+	}
+	before := len(t.report.Results)
+	for i := range b.codebook.Parameters {
+		if p := &b.codebook.Parameters[i]; !all.params[p.Name] {
+			t.fail("", "codebook.hcl", p.At, "no rule reads the parameter %q", p.Name)
+		}
+	}
+	for i := range b.codebook.Attributes {
+		if a := &b.codebook.Attributes[i]; !all.declared[a.Name] {
+			t.fail("", "codebook.hcl", a.At, "no rule reads the attribute %q that designs are asked for", a.Name)
+		}
+	}
+	for _, name := range sortedKeys(b.tables) {
+		if !all.tables[name] {
+			t.fail("", "data/"+name+".json", atLine(b.source.show("data/"+name+".json"), 1), "no rule looks up the table %q", name)
+		}
+	}
+	if len(t.report.Results) == before {
+		t.pass("", "codebook.hcl", atLine(b.source.show("codebook.hcl"), 1))
 	}
 }

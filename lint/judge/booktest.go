@@ -111,6 +111,9 @@ func Test(ctx context.Context, src Source, o TestOptions) (*TestReport, source.P
 			t.deletion(ctx, rule, e)
 		}
 	}
+	if len(o.Rules) == 0 {
+		t.unused()
+	}
 	t.rego(ctx, o)
 	if o.Mutation {
 		if err := t.mutation(ctx, o); err != nil {

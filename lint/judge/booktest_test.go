@@ -81,6 +81,8 @@ func TestBookTests(t *testing.T) {
 		{"no test in the file", "r/rule_test.rego", "test_limit", "tset_limit", []string{"rule_test.rego: the file has no rule test_*"}},
 		{"a package that is not the rule's", "r/rule_test.rego", "small.r_test", "small.q_test", []string{"rule_test.rego: the package is codebooks.small.r_test"}},
 		{"an example of no name", "r/rule_test.rego", `facts("meets")`, `facts("meet")`, []string{`test_limit: book/r/rule_test.rego:12:12: there is no example "meet" that loads`}},
+		{"a parameter that no rule reads", "codebook.hcl", `name    = "small"`, "name    = \"small\"\nparameter \"drop\" {\n  kind = \"quantity\"\n  unit = \"%\"\n  default = \"2 %\"\n  means = \"x\"\n}", []string{`codebook.hcl: no rule reads the parameter "drop"`}},
+		{"an attribute that no rule reads", "codebook.hcl", `name    = "small"`, "name    = \"small\"\nattribute \"vented\" {\n  of = \"banks\"\n  kind = \"yes_no\"\n  means = \"x\"\n}", []string{`codebook.hcl: no rule reads the attribute "vented" that designs are asked for`}},
 		{"no file at all", "r/rule_test.rego", "", "", []string{"rule_test.rego: reading the test:"}},
 	} {
 		t.Run(test.name, func(t *testing.T) {
@@ -181,7 +183,7 @@ func TestTestingLeavesTheDesignAlone(t *testing.T) {
 	if diff := cmp.Diff(first, second); diff != "" {
 		t.Errorf("two runs:\n%s", diff)
 	}
-	if n := len(first.Results); n != 8 {
-		t.Errorf("%d results, want 8: meets, breaks, deletion of each, four cases", n)
+	if n := len(first.Results); n != 9 {
+		t.Errorf("%d results, want 9: meets, breaks, deletion of each, what is declared, four cases", n)
 	}
 }

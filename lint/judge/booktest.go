@@ -8,9 +8,11 @@ import (
 	"io/fs"
 	"maps"
 	"path"
+	"runtime"
 	"slices"
 	"strings"
 	"sync"
+	"sync/atomic"
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -95,22 +97,7 @@ func Test(ctx context.Context, src Source, o TestOptions) (*TestReport, source.P
 	}
 	t := newBookTest(b)
 	t.report.Book, t.report.Version = b.Name(), b.codebook.Version
-	for _, rule := range b.names {
-		if !t.asked(o.Rules, rule) {
-			continue
-		}
-		t.report.Rules++
-		for _, name := range []string{"meets", "breaks"} {
-			e, err := b.readExample(rule, name)
-			if err != nil {
-				t.fail(rule, name, atLine(b.source.show(rule+"/"+name+".design.hcl"), 1), "%v", err)
-				continue
-			}
-			t.examples[rule+"/"+name] = e
-			t.example(ctx, rule, e)
-			t.deletion(ctx, rule, e)
-		}
-	}
+	t.designs(ctx, o.Rules)
 	if len(o.Rules) == 0 {
 		t.unused()
 	}
@@ -124,6 +111,63 @@ func Test(ctx context.Context, src Source, o TestOptions) (*TestReport, source.P
 		return nil, nil, fmt.Errorf("testing codebook %s: %w", b.Name(), err)
 	}
 	return t.report, nil, nil
+}
+
+// designs judges the example designs, and takes out what their verdicts rest on,
+// rule by rule and side by side.
+func (t *bookTest) designs(ctx context.Context, rules []string) {
+	var asked []string
+	for _, rule := range t.book.names {
+		if t.asked(rules, rule) {
+			asked = append(asked, rule)
+		}
+	}
+	t.report.Rules = len(asked)
+	parts := make([]*bookTest, len(asked))
+	sideBySide(ctx, len(asked), func(i int) {
+		parts[i] = newBookTest(t.book)
+		parts[i].judge = t.judge
+		parts[i].ownDesigns(ctx, asked[i])
+	})
+	for _, part := range parts {
+		if part == nil {
+			continue // the run was stopped
+		}
+		t.report.Results = append(t.report.Results, part.report.Results...)
+		maps.Copy(t.examples, part.examples)
+	}
+}
+
+// ownDesigns does so for one rule.
+func (t *bookTest) ownDesigns(ctx context.Context, rule string) {
+	for _, name := range []string{"meets", "breaks"} {
+		e, err := t.book.readExample(rule, name)
+		if err != nil {
+			t.fail(rule, name, atLine(t.book.source.show(rule+"/"+name+".design.hcl"), 1), "%v", err)
+			continue
+		}
+		t.examples[rule+"/"+name] = e
+		t.example(ctx, rule, e)
+		t.deletion(ctx, rule, e)
+	}
+}
+
+// sideBySide calls do for 0 to n-1 on all processors, until the context ends.
+func sideBySide(ctx context.Context, n int, do func(i int)) {
+	var next atomic.Int64
+	var group sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), n) {
+		group.Go(func() {
+			for {
+				i := int(next.Add(1)) - 1
+				if i >= n || ctx.Err() != nil {
+					return
+				}
+				do(i)
+			}
+		})
+	}
+	group.Wait()
 }
 
 func newBookTest(b *Book) *bookTest {

@@ -6,9 +6,7 @@ import (
 	"fmt"
 	"io/fs"
 	"maps"
-	"runtime"
 	"slices"
-	"sync"
 	"sync/atomic"
 	"time"
 
@@ -54,23 +52,13 @@ func (t *bookTest) mutation(ctx context.Context, o TestOptions) error {
 	suspects := t.suspects(o.Rules)
 	reports := make([]TestReport, len(suspects))
 	errs := make([]error, len(suspects))
-	var next, done atomic.Int64
-	var group sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), len(suspects)) {
-		group.Go(func() {
-			for {
-				i := int(next.Add(1)) - 1
-				if i >= len(suspects) || ctx.Err() != nil {
-					return
-				}
-				errs[i] = t.book.mutate(ctx, &suspects[i], &reports[i])
-				if n := int(done.Add(1)); o.Progress != nil {
-					o.Progress(n, len(suspects))
-				}
-			}
-		})
-	}
-	group.Wait()
+	var done atomic.Int64
+	sideBySide(ctx, len(suspects), func(i int) {
+		errs[i] = t.book.mutate(ctx, &suspects[i], &reports[i])
+		if n := int(done.Add(1)); o.Progress != nil {
+			o.Progress(n, len(suspects))
+		}
+	})
 	for i := range suspects {
 		t.report.Results = append(t.report.Results, reports[i].Results...)
 		t.report.Mutants = append(t.report.Mutants, reports[i].Mutants...)

@@ -208,3 +208,39 @@ check contains {"about": i.id, "does_not_apply": "x"} if {
 		t.Errorf("%d of %d reached; missed lines (-want +got):\n%s", c.Reached, c.Total, diff)
 	}
 }
+
+// TestMutantsOfOddRules: whatever a rule that loads is made of, its mutants can
+// be made and tried: each is noticed or lives, none stops the run.
+func TestMutantsOfOddRules(t *testing.T) {
+	for _, test := range []struct{ name, body string }{
+		{"else", "check contains {\"about\": i.id, \"is\": f(i), \"at_most\": fact.number(150, \"V\")} if some i in input.pv_inputs\n\nf(i) := i.voc_cold if count(input.strings) > 3 else := i.voc_stc if count(input.strings) > 2 else := i.vmp_stc"},
+		{"every, not, sets and objects", `check contains {"about": i.id, "is_true": true, "because": "x"} if {
+	some n, i in input.pv_inputs
+	every s in input.strings {
+		count(s.panels) > 0
+		not s.id in {"string.a.b", "string.c.d"}
+	}
+	{"a": 1.5}["a"] > 1
+	{p.id: 2 | some p in input.panels}[input.panels[0].id] + n == 2
+	count({q | some q in input.panels; q.id != ""}) > 0
+}`},
+		{"a record made in pieces", "check contains made if {\n\tsome i in input.pv_inputs\n\tlimit := fact.largest([fact.number(150, \"V\"), fact.times([2, 3, i.controller.pv_voltage_max])])\n\tmade := {\"about\": i.id, \"is\": i.voc_cold, \"at_most\": limit}\n}"},
+		{"paths with brackets and indices", `check contains {"about": i.id, "is": input["pv_inputs"][n]["voc_cold"], "at_most": fact.number(150, "V")} if some n, i in input.pv_inputs`},
+		{"negative and tiny numbers", `check contains {"about": i.id, "is": i.voc_cold, "at_most": fact.plus([fact.number(-1.5e-9, "V"), fact.number(150, "V")])} if some i in input.pv_inputs`},
+		{"a function of another name for its operand", "check contains {\"about\": i.id, \"is_true\": g(i.controller, [i]), \"because\": \"x\"} if some i in input.pv_inputs\n\ng(c, [x]) := fact.all([fact.at_least(c.pv_voltage_max, x.voc_cold), fact.one_of(c.kind, [\"mppt\", \"pwm\"])])"},
+	} {
+		t.Run(test.name, func(t *testing.T) {
+			report := tested(t, judge.TestOptions{Mutation: true, Coverage: true}, map[string]string{"r/rule.rego": bodyOf("pv_inputs", test.body)})
+			if len(report.Mutants) < 3 {
+				t.Errorf("only %d mutants", len(report.Mutants))
+			}
+			names := map[string]bool{}
+			for _, m := range report.Mutants {
+				if names[m.Name] || m.Name == "" {
+					t.Errorf("two mutants have the name %q", m.Name)
+				}
+				names[m.Name] = true
+			}
+		})
+	}
+}

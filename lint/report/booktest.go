@@ -71,7 +71,9 @@ func (p *page) bookItem(number int, word, rule, name string) {
 	if p.narrow() {
 		l.end()
 		p.line().to(p.labels()).put(rule, plain).end()
-		p.line().to(p.labels()).wrap(name, plain)
+		if name != "" {
+			p.line().to(p.labels()).wrap(name, plain)
+		}
 		return
 	}
 	p.pair(l.to(p.values()), rule, name)

@@ -42,7 +42,7 @@ func (p *page) bookPage(b *lint.BookPage) {
 	p.pair(p.line(), "CODEBOOK "+b.Name+" "+b.Version, origin)
 	for _, row := range []struct{ word, text string }{
 		{"Edition", b.Edition}, {"Place", b.Jurisdiction}, {"Needs", strings.TrimSuffix("version "+b.Needs+" of this program or newer", "version  of this program or newer")}, {"Digest", b.Digest},
-		{"Covers", strings.Join(b.Covers, ", ")}, {"Leaves", strings.Join(b.CannotJudge, "; ")},
+		{"Covers", strings.Join(b.Covers, ", ")}, {"Not judged", strings.Join(b.CannotJudge, "; ")},
 	} {
 		if row.text != "" {
 			p.wide(row.word).wrap(row.text, plain)

@@ -177,9 +177,7 @@ func (j *jury) tests(ctx context.Context, modules map[string]*ast.Module) (ast.V
 		rego.Compiler(c), rego.StrictBuiltinErrors(true),
 		rego.GenerateJSON(func(t *ast.Term, _ *rego.EvalContext) (any, error) { return t, nil }),
 	}
-	for _, f := range j.test.regoFunctions() {
-		options = append(options, f)
-	}
+	options = append(options, j.test.regoFunctions()...)
 	results, err := rego.New(options...).Eval(ctx)
 	if err != nil {
 		var inside *topdown.Error

@@ -259,7 +259,11 @@ func (t *bookTest) rego(ctx context.Context, o TestOptions) {
 	results, err := runner.RunTests(ctx, nil)
 	if err != nil {
 		for _, p := range engineProblems(err, t.book.source.show("codebook.hcl")) {
-			t.fail("", "rule_test.rego", p.At, "%s", p.Message)
+			message := p.Message
+			if p.Near != "" {
+				message += fmt.Sprintf("; did you mean %q?", p.Near)
+			}
+			t.fail(path.Base(path.Dir(p.At.File)), "rule_test.rego", p.At, "%s", message)
 		}
 		return
 	}
@@ -334,7 +338,7 @@ func (t *bookTest) testModules(rules []string) (modules, tests map[string]*ast.M
 		m, err := ast.ParseModuleWithOpts(b.source.show(name), string(text), ast.ParserOptions{RegoVersion: ast.RegoV1, Capabilities: capabilities(true)})
 		if err != nil {
 			for _, p := range engineProblems(err, b.source.show(name)) {
-				t.fail(name, "rule_test.rego", p.At, "%s", p.Message)
+				t.fail(path.Dir(name), "rule_test.rego", p.At, "%s", p.Message)
 			}
 			return nil
 		}
@@ -360,7 +364,27 @@ func (t *bookTest) testModules(rules []string) (modules, tests map[string]*ast.M
 			delete(modules, b.source.show(rule+"/rule_test.rego"))
 			continue
 		}
+		if !t.imports(rule, m) {
+			delete(modules, b.source.show(rule+"/rule_test.rego"))
+			continue
+		}
 		tests[rule] = m
 	}
 	return modules, tests
+}
+
+// imports holds a test to its own rule and to shared/: an import of anything else
+// would be undefined, and the engine calls what it stands for "unsafe".
+func (t *bookTest) imports(rule string, m *ast.Module) bool {
+	own, shared := ruleRef(t.book.Name(), rule), sharedRef(t.book.Name())
+	sound := true
+	for _, i := range m.Imports {
+		r, ok := i.Path.Value.(ast.Ref)
+		if !ok || !r[0].Equal(ast.DefaultRootDocument) || r.Equal(own) || r.Equal(shared) {
+			continue
+		}
+		sound = false
+		t.fail(rule, "rule_test.rego", rangeOf(i.Location), "a test imports its own rule, %v, and shared/; not %v", own, r)
+	}
+	return sound
 }

@@ -310,6 +310,9 @@ func engineProblems(err error, file string) source.Problems {
 			}
 			told[p.At] = true
 			p.Kind = "syntax"
+			if yaml, ok := strings.CutPrefix(p.Message, "yaml: "); ok {
+				p.Message = "METADATA cannot be read: " + yaml
+			}
 			if strings.HasPrefix(e.Message, "unexpected some keyword") {
 				p.Message += "; within brackets write [(a * b) | some a in list]: without the round ones | joins two sets"
 			}
@@ -354,6 +357,9 @@ func explain(p *source.Problem, e *ast.Error) {
 			var known []string
 			for i := range functions {
 				known = append(known, functions[i].name)
+			}
+			if strings.HasPrefix(name, "test.") {
+				known = []string{testFacts.Name, testVerdicts.Name}
 			}
 			p.Message, p.Found, p.Near = "there is no function "+name+" for rules", name, source.Nearest(name, known)
 		}

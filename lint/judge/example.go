@@ -235,7 +235,7 @@ func (e *example) wrong(id string, expects []expectation, vs []verdict.Verdict) 
 // all of a subject's verdicts: one of them comes out as expected, and where they
 // are expected to meet none does otherwise.
 func (x *expectation) unmet(vs []verdict.Verdict) string {
-	why, held := "there is no such verdict", false
+	why, held := "there is no such verdict"+x.meant(vs), false
 	for i := range vs {
 		v := &vs[i]
 		switch {
@@ -252,6 +252,25 @@ func (x *expectation) unmet(vs []verdict.Verdict) string {
 		return ""
 	}
 	return why
+}
+
+// meant names the rule or the subject that was meant, where a verdict has it.
+func (x *expectation) meant(vs []verdict.Verdict) string {
+	var rules, subjects []string
+	for i := range vs {
+		rules = append(rules, vs[i].Rule)
+		if vs[i].Rule == x.rule {
+			subjects = append(subjects, vs[i].About)
+		}
+	}
+	near := source.Nearest(x.rule, rules)
+	if len(subjects) > 0 {
+		near = source.Nearest(x.about, subjects)
+	}
+	if near == "" || near == x.about {
+		return ""
+	}
+	return fmt.Sprintf("; did you mean %q?", near)
 }
 
 func outcomeWords(v *verdict.Verdict) string {

@@ -226,9 +226,7 @@ func (l *loader) tables(b *Book) {
 		}
 		t, problems := readTable(l.text(name), base, keys)
 		l.problems = append(l.problems, problems...)
-		if t != nil {
-			b.tables[base] = t
-		}
+		b.tables[base] = t // nil where it is wrong: then a rule that names it is not told so too
 	}
 }
 

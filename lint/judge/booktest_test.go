@@ -190,3 +190,32 @@ func TestTestingLeavesTheDesignAlone(t *testing.T) {
 		t.Errorf("%d results, want 9: meets, breaks, deletion of each, what is declared, four cases", n)
 	}
 }
+
+// One test that does not compile keeps none of the other rules' from running.
+func TestOneTestThatDoesNotCompile(t *testing.T) {
+	files := testedBook()
+	for _, name := range []string{"rule.rego", "rule_test.rego", "meets.design.hcl", "breaks.design.hcl"} {
+		files["q/"+name] = strings.ReplaceAll(strings.ReplaceAll(files["r/"+name], "small.r", "small.q"), "r.check", "q.check")
+	}
+	files["q/rule_test.rego"] = strings.Replace(files["q/rule_test.rego"], "test.verdicts(", "test.verdict(", 1)
+	archive := ""
+	for name, text := range files {
+		archive += "-- " + name + " --\n" + text
+	}
+	report, problems, err := judge.Test(context.Background(), judge.Source{Files: folder(archive), Show: "book"}, judge.TestOptions{Coverage: true})
+	if err != nil || len(problems) > 0 {
+		t.Fatal(err, problems)
+	}
+	passed := map[string]int{}
+	for _, r := range report.Results {
+		if r.Passed && strings.HasPrefix(r.Name, "test_limit") {
+			passed[r.Rule]++
+		}
+	}
+	if diff := cmp.Diff(map[string]int{"r": 4}, passed); diff != "" {
+		t.Errorf("cases that passed (-want +got):\n%s", diff)
+	}
+	if failed := report.Failed(); len(failed) != 1 || failed[0].Rule != "q" || !strings.HasPrefix(failed[0].Message, "there is no function test.verdict for rules") {
+		t.Errorf("failed: %v", failed)
+	}
+}

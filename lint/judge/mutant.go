@@ -32,7 +32,7 @@ const step = 1.01
 //	without when                   and its otherwise
 //	without count(s.x) == 0        each expression of a body
 //	without factor 1.25            each operand of a list of two or more that fact.times and its like take
-//	s.voc_cold to s.voc_stc        a fact for the next one of the same unit in its collection
+//	s.voc_cold to s.voc_stc        a fact for another of the same unit in its collection, named most alike
 func changes(m *ast.Module, siblings *siblings) []change {
 	w := &changer{siblings: siblings, known: bindings(m)}
 	for _, r := range m.Rules {

@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -16,8 +17,8 @@ type siblings struct {
 }
 
 // of gives the path of another fact of the same subject with the same unit and
-// kind, the next one in the table after it, round to the first again; one of the
-// same group where there is any. nil where the path ends in no fact, or in the
+// kind: of those whose names share most words with it the next one in the table,
+// round to the first again. nil where the path ends in no fact, or in the
 // only one of its unit. known is the collection that the path's variable stands
 // for; where that is not to be told, the first one that has all the names which
 // the rule reads of it: paths are all those that begin with the variable.
@@ -139,37 +140,39 @@ func (s *siblings) swap(r ast.Ref, c *facts.Collection, own []string, at int) as
 	if !ok || !visible(is) {
 		return nil
 	}
-	group, _, _ := strings.Cut(name, ".")
-	var before, after, far string // in the group, then anywhere
-	seen := false
-	for _, e := range c.Entries {
-		if e == is {
-			seen = true
+	best, most := "", -1
+	for i := range c.Entries { // those behind it first, round to those before
+		e := c.Entries[(slices.Index(c.Entries, is)+i)%len(c.Entries)]
+		if e == is || !visible(e) || e.Unit != is.Unit || e.Kind != is.Kind {
 			continue
 		}
-		if !visible(e) || e.Unit != is.Unit || e.Kind != is.Kind {
-			continue
-		}
-		g, _, grouped := strings.Cut(e.Name, ".")
-		switch same := !grouped && len(own) == 1 || grouped && len(own) == 2 && g == group; {
-		case same && seen && after == "":
-			after = e.Name
-		case same && before == "":
-			before = e.Name
-		case far == "":
-			far = e.Name
+		if n := alike(name, e.Name); n > most {
+			best, most = e.Name, n
 		}
 	}
-	for _, other := range []string{after, before, far} {
-		if other != "" {
-			made := append(ast.Ref{}, r[:at+1]...)
-			for _, n := range strings.Split(other, ".") {
-				made = append(made, ast.StringTerm(n))
-			}
-			return located(made, r)
+	if best == "" {
+		return nil
+	}
+	made := append(ast.Ref{}, r[:at+1]...)
+	for _, n := range strings.Split(best, ".") {
+		made = append(made, ast.StringTerm(n))
+	}
+	return located(made, r)
+}
+
+// alike counts the words that two names share: what is named alike is mixed up
+// most easily.
+func alike(a, b string) int {
+	words := func(s string) []string {
+		return strings.FieldsFunc(s, func(r rune) bool { return r == '_' || r == '.' })
+	}
+	n := 0
+	for _, w := range words(a) {
+		if slices.Contains(words(b), w) {
+			n++
 		}
 	}
-	return nil
+	return n
 }
 
 func located(made, from ast.Ref) ast.Ref {

@@ -47,7 +47,7 @@ type RulePage struct {
 	Parameters []ParameterPage
 	Attributes []AttributePage
 	Tables     []TablePage
-	Equivalent []judge.Equivalent
+	Equivalent []Equivalent // mutants that mean the same as the rule
 	Rego       string
 	At         source.Range
 }
@@ -62,6 +62,9 @@ type ParameterPage struct {
 type AttributePage struct {
 	Name, Of, Kind, Means string
 }
+
+// Equivalent is a mutant that means the same as its rule, with the reason.
+type Equivalent = judge.Equivalent
 
 // TablePage is what a table says about itself.
 type TablePage = judge.TableAbout

@@ -116,7 +116,7 @@ func explanation() *lint.Explanation {
 			Attributes: []lint.AttributePage{{Name: "vented", Of: "banks", Kind: "yes or no", Means: "vents outside"}},
 			Tables:     []lint.TablePage{{Name: "longest", Title: "Longest run", Source: "code", Status: "read", Unit: "m", Axes: []string{"size (mm2, down to)"}, Rows: 4}}},
 		Rules: []lint.RulePage{{RuleInUse: in.Rules[0], Each: "cable_runs", EachMeans: "pairs of conductors", Cites: []codebook.Source{{Title: "The code | 2023", Status: "transcribed"}},
-			Parameters: []lint.ParameterPage{page}, Rego: "package codebooks.county.drop\n\n# ``` " + "\x1b[0m" + "\ncheck contains {\n\t\"about\": r.id,\n}\n", At: at("books/county/drop/rule.rego", 9, 1, 0)}},
+			Parameters: []lint.ParameterPage{page}, Equivalent: []lint.Equivalent{{Mutant: "1 | 1.01", Reason: "strings are whole"}}, Rego: "package codebooks.county.drop\n\n# ``` " + "\x1b[0m" + "\ncheck contains {\n\t\"about\": r.id,\n}\n", At: at("books/county/drop/rule.rego", 9, 1, 0)}},
 	}
 }
 

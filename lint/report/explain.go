@@ -125,6 +125,9 @@ func (p *page) rulePage(e *lint.Explanation, r *lint.RulePage) {
 	p.parameters(r.Parameters)
 	p.asked(e.Book.Name, r.Attributes)
 	p.tables(r.Tables, e.Book.Sources)
+	for i := range r.Equivalent {
+		p.wideOnce("Equivalent", i).wrap(r.Equivalent[i].Mutant+": "+r.Equivalent[i].Reason, plain)
+	}
 	p.wide("Written in").wrap(r.At.File, plain)
 	p.blank()
 	for line := range strings.Lines(r.Rego) {

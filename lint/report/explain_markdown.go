@@ -121,6 +121,9 @@ func (m *markdown) rule(level string, e *lint.Explanation, r *lint.RulePage) {
 	}
 	m.row("remedy", mark(r.Remedy))
 	m.details(e.Book.Name, r.Parameters, r.Attributes, r.Tables, e.Book.Sources)
+	for i := range r.Equivalent {
+		m.row("equivalent", code(r.Equivalent[i].Mutant)+" "+mark(r.Equivalent[i].Reason))
+	}
 	m.row("written in", code(r.At.File))
 	m.line("")
 	m.fenced("rego", r.Rego)

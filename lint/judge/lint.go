@@ -7,6 +7,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"stringline/lint/facts"
 	"stringline/schema/source"
 )
 
@@ -24,7 +25,8 @@ type linter struct {
 	self     string // the rule's name; "" for shared/
 	each     string // the collection that the rule judges; "" where that is not known
 	test     bool
-	calls    map[*ast.Location]bool // where the names of called functions stand
+	bound    map[*ast.Rule]map[string]*facts.Collection // what variables stand for
+	calls    map[*ast.Location]bool                     // where the names of called functions stand
 	problems source.Problems
 }
 
@@ -37,6 +39,7 @@ func (l *linter) check() source.Problems {
 	l.shape()
 	l.imports()
 	l.built = builtKeys(l.module)
+	l.bound = bindings(l.module)
 	l.calls = map[*ast.Location]bool{}
 	ast.WalkTerms(l.module, func(t *ast.Term) bool {
 		if c, ok := t.Value.(ast.Call); ok {

@@ -21,14 +21,13 @@ func (l *linter) records() {
 	if l.self == "" {
 		return
 	}
-	bound := bindings(l.module)
 	for _, r := range l.module.Rules {
 		if r.Head.Key == nil || len(r.Head.Args) > 0 {
 			continue
 		}
 		switch v := r.Head.Key.Value.(type) {
 		case ast.Object:
-			l.record(r.Head.Key, v, bound[r])
+			l.record(r.Head.Key, v, l.bound[r])
 		case ast.String, ast.Number, ast.Boolean, ast.Null, *ast.Array, ast.Set:
 			l.bad(r.Head.Key.Location, "", "a record is an object, not %s", termKind(r.Head.Key))
 		}
@@ -228,6 +227,9 @@ func (l *linter) choices(fact, list *ast.Term) {
 		return
 	}
 	known := l.words.words[string(r[len(r)-1].Value.(ast.String))]
+	if e := l.entry(r); e != nil {
+		known = e.Words()
+	}
 	if len(known) == 0 {
 		return
 	}
@@ -236,6 +238,42 @@ func (l *linter) choices(fact, list *ast.Term) {
 			l.bad(a.Elem(i).Location, source.Nearest(s, known), "%v is never %q: it is one of %s", r, s, strings.Join(known, ", "))
 		}
 	}
+}
+
+// entry finds the declaration of the fact that a path ends in, where it is plain
+// what its variable stands for: in every definition of the module the same.
+func (l *linter) entry(r ast.Ref) *facts.Entry {
+	names, ok := pathNames(r)
+	if !ok {
+		return nil
+	}
+	var c *facts.Collection
+	if r[0].Equal(ast.InputRootDocument) {
+		if c, ok = facts.CollectionOf(names[0]); !ok || !c.Single {
+			return nil
+		}
+		names = names[1:]
+	} else if head, ok := r[0].Value.(ast.Var); ok {
+		for _, of := range l.bound {
+			switch found := of[string(head)]; {
+			case found == nil:
+			case c != nil && c != found:
+				return nil
+			default:
+				c = found
+			}
+		}
+	}
+	if c == nil {
+		return nil
+	}
+	s := siblings{}
+	last, at := s.walk(c, names)
+	if last == nil {
+		return nil
+	}
+	e, _ := last.Entry(strings.Join(names[at:], "."))
+	return e
 }
 
 func unitSymbols() []string {

@@ -57,6 +57,14 @@ func TestLoadWritten(t *testing.T) {
 			[]string{at + `13:84: b.battery.chemistry is never "lifepo": it is one of flooded, agm, gel, lifepo4, nmc, sodium_ion (did you mean "lifepo4"?)`}},
 		{"a word that it never is, behind a function's parameter", rule("r", "banks", "check contains {\"about\": b.id, \"is_true\": lead(b.battery), \"because\": \"x\"} if some b in input.banks\n\nlead(x) := fact.one_of(x.chemistry, [\"flodded\"])"),
 			[]string{at + `15:38: x.chemistry is never "flodded": it is one of flooded, agm, gel, lifepo4, nmc, sodium_ion (did you mean "flooded"?)`}},
+		{"a word that a name is elsewhere, and not here", rule("r", "chargers", `check contains {"about": c.id, "is_true": fact.one_of(c.controller.kind, ["breaker"]), "because": "x"} if some c in input.chargers`),
+			[]string{at + `13:75: c.controller.kind is never "breaker": it is one of mppt, pwm`}},
+		{"a word where anything can stand", rule("r", "strings", `check contains {"about": s.id, "is_true": fact.one_of(p.connector, ["heron-4"]), "because": "x"} if {
+	some s in input.strings
+	some p in s.panels
+}`), nil},
+		{"a word of the site", rule("r", "site", `check contains {"about": "site", "is_true": fact.one_of(input.site.place, ["boots", "vehicle"]), "because": "x"}`),
+			[]string{at + `13:76: input.site.place is never "boots": it is one of building, ground, vehicle, boat (did you mean "boat"?)`}},
 		{"a unit that is none", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(24, "Volt")}`),
 			[]string{at + `13:76: fact.number: "Volt" is not a unit`}},
 		{"a unit in the wrong case", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(24, "kv")}`),

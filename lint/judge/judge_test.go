@@ -152,7 +152,11 @@ func TestVerdicts(t *testing.T) {
 func TestVoid(t *testing.T) {
 	const other = `check contains {"about": "site", "is": input.site.coldest, "at_least": fact.number(-30, "degC")}`
 	const head = "book/r/rule.rego:"
-	banks := func(record string) string { return "check contains " + record + " if some b in input.banks" }
+	// What loading can see through is refused there: a function that hands on its
+	// operand hides what the variable stands for.
+	banks := func(record string) string {
+		return "check contains " + record + " if some b in unseen(input.banks)\n\nunseen(x) := x"
+	}
 	// made is a record that loading cannot see into: what is written out in a
 	// rule's head is refused there.
 	made := func(record string) string {
@@ -169,9 +173,9 @@ func TestVoid(t *testing.T) {
 			head + "13:38: fact.plus: a voltage (bank.house.nominal) and a charge (bank.house.capacity) do not go together"},
 		{"units that do not compare", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": b.capacity}`),
 			head + "13:16: at_most: a voltage (bank.house.nominal) cannot be compared with a charge (bank.house.capacity)"},
-		{"a temperature against a difference", "site", `check contains {"about": "site", "is": input.site.coldest, "at_least": fact.number(5, "K")}`,
+		{"a temperature against a difference", "site", "check contains {\"about\": \"site\", \"is\": coldest(input.site), \"at_least\": fact.number(5, \"K\")}\n\ncoldest(x) := x.coldest",
 			head + "13:16: at_least: a temperature (site.coldest) cannot be compared with a temperature difference"},
-		{"twice a temperature", "site", `check contains {"about": "site", "is": fact.times([2, input.site.coldest]), "at_least": fact.number(5, "degC")}`,
+		{"twice a temperature", "site", "check contains {\"about\": \"site\", \"is\": fact.times([2, coldest(input.site)]), \"at_least\": fact.number(5, \"degC\")}\n\ncoldest(x) := x.coldest",
 			head + "13:40: fact.times: a temperature cannot be multiplied: a temperature (site.coldest); take a difference first"},
 		{"a word as a number", "banks", banks(`{"about": b.id, "is": fact.times([2, b.battery.chemistry]), "at_most": 1}`),
 			head + "13:38: fact.times takes numbers, not a word (battery.fell.chemistry)"},
@@ -179,7 +183,7 @@ func TestVoid(t *testing.T) {
 			head + `13:43: fact.one_of: a voltage (bank.house.nominal) is never "24 V"`},
 		{"a unit that is none", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(1, concat("", ["V", "olt"]))}`),
 			head + `13:60: fact.number: "Volt" is not a unit`},
-		{"a limit beyond all numbers", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(1e308, "kV")}`),
+		{"a limit beyond all numbers", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(1e308, concat("", ["k", "V"]))}`),
 			head + `13:60: 1e308 kV is too large for a number`},
 		{"a record about nobody", "banks", made(`{"is": b.nominal, "at_most": b.nominal}`),
 			head + "15:10: a record names the subject that it is about"},

@@ -8,6 +8,7 @@ import (
 	"github.com/open-policy-agent/opa/v1/ast"
 
 	"stringline/lint/facts"
+	"stringline/schema/codebook"
 	"stringline/schema/source"
 )
 
@@ -18,6 +19,7 @@ type linter struct {
 	book     string
 	words    *vocabulary
 	tables   map[string]*table
+	declared *codebook.Codebook
 	shared   map[string]int  // the functions in shared/ with how many operands they take
 	built    map[string]bool // keys of objects that the module makes itself
 	makes    map[string]bool // names of functions whose result is a formula
@@ -63,6 +65,7 @@ func (l *linter) check() source.Problems {
 		return false
 	})
 	l.records()
+	l.units()
 	l.sizes()
 	return l.problems
 }

@@ -40,7 +40,7 @@ func (b *Book) lintModule(shared []*ast.Module, m *ast.Module, self string) sour
 	if rule := b.rule(self); rule != nil {
 		each = rule.Each
 	}
-	check := linter{book: b.codebook.Name, words: b.words, tables: b.tables, shared: names, module: m, self: self, each: each,
+	check := linter{book: b.codebook.Name, declared: b.codebook, words: b.words, tables: b.tables, shared: names, module: m, self: self, each: each,
 		makes: formulaMakers(b.words, b.codebook.Name, all, m.Rules)}
 	return check.check()
 }

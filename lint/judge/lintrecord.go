@@ -240,40 +240,25 @@ func (l *linter) choices(fact, list *ast.Term) {
 	}
 }
 
-// entry finds the declaration of the fact that a path ends in, where it is plain
-// what its variable stands for: in every definition of the module the same.
+// entry finds the declaration of the fact that a path ends in, where its variable
+// stands for the same in every definition of the module.
 func (l *linter) entry(r ast.Ref) *facts.Entry {
 	names, ok := pathNames(r)
-	if !ok {
+	if !ok || len(names) == 0 {
 		return nil
 	}
-	var c *facts.Collection
-	if r[0].Equal(ast.InputRootDocument) {
-		if c, ok = facts.CollectionOf(names[0]); !ok || !c.Single {
+	head, _ := r[0].Value.(ast.Var)
+	all := map[string]*facts.Collection{}
+	for _, of := range l.bound {
+		switch c, had := of[string(head)], all[string(head)]; {
+		case c == nil:
+		case had != nil && had != c:
 			return nil
-		}
-		names = names[1:]
-	} else if head, ok := r[0].Value.(ast.Var); ok {
-		for _, of := range l.bound {
-			switch found := of[string(head)]; {
-			case found == nil:
-			case c != nil && c != found:
-				return nil
-			default:
-				c = found
-			}
+		default:
+			all[string(head)] = c
 		}
 	}
-	if c == nil {
-		return nil
-	}
-	s := siblings{}
-	last, at := s.walk(c, names)
-	if last == nil {
-		return nil
-	}
-	e, _ := last.Entry(strings.Join(names[at:], "."))
-	return e
+	return entryAt(r, names, all)
 }
 
 func unitSymbols() []string {

@@ -2,12 +2,21 @@ package judge_test
 
 import (
 	"context"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
 	"stringline/lint/judge"
 )
+
+const parameterDrop = `parameter "drop" {
+  kind    = "quantity"
+  unit    = "%"
+  default = "3 %"
+  means   = "x"
+}
+`
 
 // TestLoadWritten: what a rule writes out is checked before any design, in the
 // author's words, with the near name.
@@ -44,7 +53,7 @@ func TestLoadWritten(t *testing.T) {
 			[]string{at + `13:65: because is a text, not the fact b.nominal`}},
 		{"a number for a text, and none at all", banks(`{"about": b.id, "is_true": b.matched, "because": "", "which": 3}`),
 			[]string{at + `13:65: because is empty`, at + `13:78: which is a text, not a plain number`}},
-		{"three limits between which", banks(`{"about": b.id, "is": b.nominal, "between": [1, 2, 3]}`),
+		{"three limits between which", banks(`{"about": b.id, "is": b.nominal, "between": [b.nominal, b.nominal, b.nominal]}`),
 			[]string{at + `13:60: between takes two limits, not 3`}},
 		{"a record that is a text", rule("r", "banks", `check contains "x" if count(input.banks) > 0`),
 			[]string{at + `13:16: a record is an object, not the text "x"`}},
@@ -74,6 +83,26 @@ func TestLoadWritten(t *testing.T) {
 		{"a function in two files of shared/", "-- shared/a.rego --\npackage codebooks.small.shared\n\nf(x) := x.nominal\n-- shared/b.rego --\npackage codebooks.small.shared\n\nf(x) := x.capacity\n" +
 			rule("r", "banks", "import data.codebooks.small.shared\n\ncheck contains {\"about\": b.id, \"is\": shared.f(b), \"at_most\": b.nominal} if some b in input.banks"),
 			[]string{`book/shared/b.rego:3:1: function "f" is defined in book/shared/a.rego too: one name, one file`}},
+		{"units that do not compare", banks(`{"about": b.id, "is": b.nominal, "at_most": b.capacity}`),
+			[]string{at + `13:16: at_most: a voltage (b.nominal) cannot be compared with a charge (b.capacity)`}},
+		{"units that do not compare, deep in a formula", banks(`{"about": b.id, "is": fact.ratio(fact.times([2, b.energy]), b.nominal), "at_most": fact.number(1, "V")}`),
+			[]string{at + `13:16: at_most: a charge cannot be compared with a voltage`}},
+		{"a parameter of another unit", strings.Replace(banks(`{"about": b.id, "is": b.nominal, "at_most": input.params.drop}`), "-- r/", parameterDrop+"-- r/", 1),
+			[]string{at + `13:16: at_most: a voltage (b.nominal) cannot be compared with a bare number (input.params.drop)`}},
+		{"units that do not add", banks(`{"about": b.id, "is": fact.plus([b.nominal, b.capacity]), "at_most": b.nominal}`),
+			[]string{at + `13:38: fact.plus: a voltage (b.nominal) and a charge (b.capacity) do not go together`}},
+		{"units that do not add, behind a function's parameter", rule("r", "banks", `check contains {"about": b.id, "is": f(b), "at_most": b.nominal} if some b in input.banks
+
+f(x) := fact.minus(x.nominal, x.capacity)`),
+			[]string{at + `15:9: fact.minus: a voltage (x.nominal) and a charge (x.capacity) do not go together`}},
+		{"a temperature against a difference", rule("r", "site", `check contains {"about": "site", "is": input.site.coldest, "at_least": fact.number(5, "K")}`),
+			[]string{at + `13:16: at_least: a temperature (input.site.coldest) cannot be compared with a temperature difference`}},
+		{"a word as a number", banks(`{"about": b.id, "is": fact.times([2, b.battery.chemistry]), "at_most": 1}`),
+			[]string{at + `13:38: fact.times takes numbers, not a word (b.battery.chemistry)`}},
+		{"a number for a yes or no", banks(`{"about": b.id, "is_true": b.nominal, "because": "x"}`),
+			[]string{at + `13:16: is_true takes a yes/no, not a voltage (b.nominal)`}},
+		{"an operand that a table does not take", tableData + rule("r", "cable_runs", `check contains {"about": c.id, "is": fact.lookup("ambient", [c.area]), "at_most": 1} if some c in input.cable_runs`),
+			[]string{at + `13:38: fact.lookup: axis "ambient" of table "ambient" does not take an area (c.area)`}},
 		{"made while it runs", rule("r", "banks", "check contains made if {\n\tsome b in input.banks\n\tmade := {\"about\": b.id}\n}"), nil},
 	} {
 		t.Run(test.name, func(t *testing.T) {

@@ -96,7 +96,7 @@ func TestNoticed(t *testing.T) {
 	}
 	want := map[string]string{
 		"is and at_most exchanged": "example", "at_most to at_least": "example", "without some i in input.pv_inputs": "load",
-		"i.voc_cold to i.voc_headroom": "example", "without factor i.voc_cold": "example", "without factor 1.01": "Rego test",
+		"i.voc_cold to i.voc_headroom": "example", "without factor i.voc_cold": "load", "without factor 1.01": "Rego test",
 		"1.01 x 1.01": "Rego test", "1.01 / 1.01": "Rego test",
 		"i.controller.pv_voltage_max to i.controller.pv_voltage_max_25": "Rego test",
 	}

@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -217,16 +218,24 @@ func (d *decoding) comparable(rec *record) {
 		return
 	}
 	for _, l := range rec.limits {
-		equality := rec.relation == "equals" || rec.relation == "all_equal"
-		switch {
-		case l.kind == list || rec.is.kind == list:
-			d.bad("%s: a list cannot be compared", rec.relation)
-		case !equality && (rec.is.kind != number || l.kind != number):
-			d.bad("%s compares numbers, not %s with %s", rec.relation, rec.is.describe(), l.describe())
-		case rec.is.kind != l.kind, l.kind == number && rec.is.unit.Dimension != l.unit.Dimension:
-			d.bad("%s: %s cannot be compared with %s", rec.relation, rec.is.describe(), l.describe())
+		if why := unlikeSides(rec.relation, rec.is, l); why != "" {
+			d.bad("%s", why)
 		}
 	}
+}
+
+// unlikeSides says why two formulas cannot stand in a comparison, or "".
+func unlikeSides(relation string, is, l *formula) string {
+	equality := relation == "equals" || relation == "all_equal"
+	switch {
+	case l.kind == list || is.kind == list:
+		return relation + ": a list cannot be compared"
+	case !equality && (is.kind != number || l.kind != number):
+		return fmt.Sprintf("%s compares numbers, not %s with %s", relation, is.describe(), l.describe())
+	case is.kind != l.kind, l.kind == number && is.unit.Dimension != l.unit.Dimension:
+		return fmt.Sprintf("%s: %s cannot be compared with %s", relation, is.describe(), l.describe())
+	}
+	return ""
 }
 
 func (d *decoding) condition(rec *record) {

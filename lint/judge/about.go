@@ -8,6 +8,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"stringline/lint/facts"
 	"stringline/schema/codebook"
 )
 
@@ -134,8 +135,9 @@ func (b *Book) reads(rule string) readNames {
 			return false
 		})
 		ast.WalkTerms(node, func(t *ast.Term) bool {
-			if c, ok := t.Value.(ast.Call); ok {
-				used.table(c[0].String(), c[1:])
+			// A table's name may be handed to a function that looks it up.
+			if s, ok := t.Value.(ast.String); ok && b.tables[string(s)] != nil {
+				used.tables[string(s)] = true
 			}
 			return false
 		})
@@ -144,25 +146,28 @@ func (b *Book) reads(rule string) readNames {
 	return used
 }
 
-// note takes a path into account.
+// note takes a path into account. A function may be handed input.params or a
+// subject's answers as a whole: then a name of theirs stands right behind its own.
 func (u *readNames) note(r ast.Ref) {
 	names, _ := pathNames(r)
-	for i := range names[:max(len(names)-1, 0)] {
-		switch names[i] {
-		case "params":
-			u.params[names[i+1]] = true
-		case "declared":
-			u.declared[names[i+1]] = true
+	for i := range names {
+		switch {
+		case i > 0 && names[i-1] == "params":
+			u.params[names[i]] = true
+		case i > 0 && names[i-1] == "declared":
+			u.declared[names[i]] = true
+		case i == 0 && !r[0].Equal(ast.InputRootDocument) && !factSomewhere(names[0]):
+			u.params[names[0]], u.declared[names[0]] = true, true
 		}
 	}
 }
 
-func (u *readNames) table(call string, operands []*ast.Term) {
-	if (call == "fact.lookup" || call == "fact.interpolate") && len(operands) > 0 {
-		if s, ok := operands[0].Value.(ast.String); ok {
-			u.tables[string(s)] = true
-		}
-	}
+// factSomewhere tells whether a subject of any kind has a fact of that name.
+func factSomewhere(name string) bool {
+	return slices.ContainsFunc(facts.Collections(), func(c *facts.Collection) bool {
+		_, ok := c.Entry(name)
+		return ok
+	})
 }
 
 // unused lists what the codebook declares and no rule reads: a parameter that a

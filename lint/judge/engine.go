@@ -40,7 +40,11 @@ type oneRule struct {
 func newEngine(ctx context.Context, b *Book, modules map[string]*ast.Module, allowed *ast.Capabilities, strict bool) (*engine, source.Problems) {
 	schemas := ast.NewSchemaSet()
 	schemas.Put(ast.SchemaRootRef, inputSchema(b.codebook))
-	c := ast.NewCompiler().WithCapabilities(allowed).WithSchemas(schemas).WithStrict(strict)
+	return compile(ctx, b, modules, ast.NewCompiler().WithCapabilities(allowed).WithSchemas(schemas).WithStrict(strict))
+}
+
+// compile makes an engine of modules and prepares its queries.
+func compile(ctx context.Context, b *Book, modules map[string]*ast.Module, c *ast.Compiler) (*engine, source.Problems) {
 	c.SetErrorLimit(100)
 	c.Compile(modules)
 	if c.Failed() {

@@ -104,12 +104,17 @@ func withoutMetadata(text string) string {
 	return text
 }
 
-// names are those that a rule reads by itself or through functions.
-type readNames struct{ params, declared, tables map[string]bool }
+// readNames are those that a rule reads by itself or through functions of shared/,
+// and those functions.
+type readNames struct{ params, declared, tables, shared map[string]bool }
+
+func noNames() readNames {
+	return readNames{map[string]bool{}, map[string]bool{}, map[string]bool{}, map[string]bool{}}
+}
 
 // reads walks a rule and the functions of shared/ that it reaches.
 func (b *Book) reads(rule string) readNames {
-	used := readNames{map[string]bool{}, map[string]bool{}, map[string]bool{}}
+	used := noNames()
 	var shared []*ast.Rule
 	for _, file := range b.sharedFiles() {
 		if m, err := b.parseFile(file, false); err == nil {
@@ -128,7 +133,7 @@ func (b *Book) reads(rule string) readNames {
 			for _, s := range shared {
 				name := s.Head.Name.String()
 				if !walked[s] && (r.String() == name || slices.Contains(callNames(b.Name(), name, true), r.String())) {
-					walked[s] = true
+					walked[s], used.shared[name] = true, true
 					walk(s)
 				}
 			}
@@ -175,7 +180,7 @@ func factSomewhere(name string) bool {
 // nothing, a table that judges nothing.
 func (t *bookTest) unused() {
 	b := t.book
-	all := readNames{map[string]bool{}, map[string]bool{}, map[string]bool{}}
+	all := noNames()
 	for _, name := range b.names {
 		used := b.reads(name)
 		maps.Copy(all.params, used.params)

@@ -19,14 +19,14 @@ import (
 
 // jury is one rule's tests, ready to be put to mutants.
 type jury struct {
-	rule        string
-	whole       *Book
-	test        *bookTest // of this rule alone; its book is the mutant's
-	modules     map[string]*ast.Module
-	cases       *ast.Module // rule_test.rego; nil where it cannot be read
-	expects     map[string][]expectation
-	held        ast.Value // what the Rego tests come to on the rule as it is
-	callsShared bool
+	rule    string
+	whole   *Book
+	test    *bookTest // of this rule alone; its book is the mutant's
+	modules map[string]*ast.Module
+	cases   *ast.Module // rule_test.rego; nil where it cannot be read
+	expects map[string][]expectation
+	held    ast.Value       // what the Rego tests come to on the rule as it is
+	calls   map[string]bool // the functions of shared/ that the rule comes to call
 }
 
 // newJury reads a rule's tests and examples afresh: a design serves one goroutine.
@@ -39,9 +39,7 @@ func (b *Book) newJury(ctx context.Context, rule string) (*jury, error) {
 		}
 		j.modules[b.source.show(file)] = m
 	}
-	for _, i := range j.modules[b.source.show(rule+"/rule.rego")].Imports {
-		j.callsShared = j.callsShared || i.Path.Value.Compare(sharedRef(b.Name())) == 0
-	}
+	j.calls = b.reads(rule).shared
 	one := *b
 	one.names, one.rules = []string{rule}, []Rule{*b.rule(rule)}
 	j.test = newBookTest(&one)

@@ -16,6 +16,7 @@ import (
 // stays the same when lines move: "s.voc_cold to s.voc_stc".
 type change struct {
 	name string
+	in   string // the definition that it is in: "check", or a function
 	at   *ast.Location
 	do   func() // changes the module that was walked
 }
@@ -61,6 +62,7 @@ type changer struct {
 	siblings *siblings
 	known    map[*ast.Rule]map[string]*facts.Collection // what variables stand for
 	of       map[string]*facts.Collection               // in the rule that is walked
+	in       string                                     // the name of that rule
 	scope    map[string][]ast.Ref                       // paths by the variable that they begin with, of one rule
 	found    []change
 }
@@ -69,11 +71,11 @@ func (w *changer) add(at *ast.Location, do func(), format string, args ...any) {
 	if at == nil {
 		at = &ast.Location{}
 	}
-	w.found = append(w.found, change{name: fmt.Sprintf(format, args...), at: at, do: do})
+	w.found = append(w.found, change{name: fmt.Sprintf(format, args...), in: w.in, at: at, do: do})
 }
 
 func (w *changer) rule(r *ast.Rule) {
-	w.scope, w.of = map[string][]ast.Ref{}, w.known[r]
+	w.scope, w.of, w.in = map[string][]ast.Ref{}, w.known[r], r.Head.Name.String()
 	ast.WalkRefs(branch(r), func(ref ast.Ref) bool {
 		if v, ok := ref[0].Value.(ast.Var); ok {
 			w.scope[string(v)] = append(w.scope[string(v)], ref)

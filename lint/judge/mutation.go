@@ -118,7 +118,7 @@ func (b *Book) mutate(ctx context.Context, s *suspect, report *TestReport) error
 			return err
 		}
 		mutant := Mutant{Rule: s.rule, Name: change.name, At: rangeOf(change.at)}
-		if err := b.notice(ctx, s, changed, juries, &mutant); err != nil {
+		if err := b.notice(ctx, s, change.in, changed, juries, &mutant); err != nil {
 			return err
 		}
 		if e, ok := known[change.name]; ok {
@@ -146,8 +146,9 @@ func (b *Book) mutate(ctx context.Context, s *suspect, report *TestReport) error
 	return nil
 }
 
-// notice asks each rule that may notice.
-func (b *Book) notice(ctx context.Context, s *suspect, changed *ast.Module, juries map[string]*jury, mutant *Mutant) error {
+// notice asks each rule that may notice: of a change in a function of shared/ those
+// that come to call it.
+func (b *Book) notice(ctx context.Context, s *suspect, in string, changed *ast.Module, juries map[string]*jury, mutant *Mutant) error {
 	for _, rule := range s.jury {
 		j := juries[rule]
 		if j == nil {
@@ -157,7 +158,7 @@ func (b *Book) notice(ctx context.Context, s *suspect, changed *ast.Module, juri
 			}
 			juries[rule] = j
 		}
-		if s.rule == "shared" && !j.callsShared {
+		if s.rule == "shared" && !j.calls[in] {
 			continue
 		}
 		var err error

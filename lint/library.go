@@ -68,10 +68,8 @@ func (l *library) load(key string, find func() judge.Source) (*judge.Book, sourc
 		if s.book == nil {
 			return
 		}
-		if cb := s.book.Codebook(); older(l.options.Version, cb.Needs) {
-			s.book = nil
-			s.problems = source.Problems{{Kind: "codebook", At: cb.NeedsAt, Expected: "version " + cb.Needs + " or newer", Found: "version " + l.options.Version,
-				Message: fmt.Sprintf("the codebook needs version %s of this program or a newer one; this is %s", cb.Needs, l.options.Version)}}
+		if problems := tooNew(s.book, l.options.Version); len(problems) > 0 {
+			s.book, s.problems = nil, problems
 		}
 	})
 	return s.book, s.problems

@@ -36,6 +36,7 @@ type ParameterInUse struct {
 type RuleInUse struct {
 	ID, Title, Description, Source, Remedy string
 	Grade, BookGrade                       verdict.Grade
+	GradeAt                                source.Range // in workshop.hcl; invalid where the book's own stands
 }
 
 // DesignResult is what was found about one design.

@@ -151,16 +151,26 @@ func bookInUse(b *judge.Book, r *room) BookInUse {
 		in.Parameters = append(in.Parameters, parameterInUse(p, set))
 	}
 	for _, rule := range b.Rules() {
-		grade := rule.Grade
+		grade, changed := rule.Grade, source.Range{}
 		if g, ok := r.grades[rule.ID]; ok {
-			grade = g
+			grade, changed = g, r.gradeAt(rule.ID)
 		}
 		in.Rules = append(in.Rules, RuleInUse{
 			ID: rule.ID, Title: rule.Title, Description: rule.Description, Source: rule.Source, Remedy: rule.Remedy,
-			Grade: grade, BookGrade: rule.Grade,
+			Grade: grade, BookGrade: rule.Grade, GradeAt: changed,
 		})
 	}
 	return in
+}
+
+// gradeAt gives the place where the workshop changes a rule's grade.
+func (r *room) gradeAt(id string) source.Range {
+	for _, g := range r.workshop.Grades {
+		if g.Rule == id {
+			return g.At
+		}
+	}
+	return source.Range{}
 }
 
 func parameterInUse(p *codebook.Parameter, set judge.Setting) ParameterInUse {

@@ -3,7 +3,9 @@ package rules_test
 import (
 	"context"
 	"io/fs"
+	"os"
 	"path"
+	"runtime/debug"
 	"slices"
 	"strings"
 	"testing"
@@ -15,14 +17,27 @@ import (
 	"stringline/schema/design"
 )
 
+// TestMain lets the collector work rarely, as the program does: thousands of
+// small compilations leave much behind.
+func TestMain(m *testing.M) {
+	debug.SetGCPercent(400)
+	os.Exit(m.Run())
+}
+
 // TestBooks runs every embedded codebook's own tests: the Rego tests, the two
-// example designs of each rule with their expectations, and deletion: without
-// any attribute that a verdict relied on, that verdict is not a pass.
+// example designs of each rule with their expectations, deletion (without any
+// attribute that a verdict relied on, that verdict is not a pass), and mutation:
+// somebody notices each small mistake that is put into a rule. Under -short the
+// mistakes are left out.
 func TestBooks(t *testing.T) {
 	for name, files := range books(t) {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
-			report, problems := judge.Test(context.Background(), judge.Source{Name: name, Files: files, Show: "rules/" + name, Embedded: true})
+			mutation := !testing.Short() && (!underRace || name == "practice")
+			report, problems, err := judge.Test(context.Background(), judge.Source{Name: name, Files: files, Show: "rules/" + name, Embedded: true}, judge.TestOptions{Mutation: mutation, Coverage: true})
+			if err != nil {
+				t.Fatal(err)
+			}
 			for _, p := range problems {
 				t.Errorf("loading: %s: %s", p.At, p.Message)
 			}
@@ -35,6 +50,30 @@ func TestBooks(t *testing.T) {
 			for _, r := range report.Failed() {
 				t.Errorf("%s: %s: %s: %s", r.At, r.Rule, r.Name, r.Message)
 			}
+			caught := map[string]int{}
+			for i := range report.Mutants {
+				m := &report.Mutants[i]
+				if m.Survived() {
+					t.Errorf("%s: %s: nobody notices the mutant: %s", m.At, m.Rule, m.Name)
+				}
+				switch {
+				case m.Survived():
+					caught["nobody"]++
+				case m.Reason != "":
+					caught["equivalent"]++
+				default:
+					caught[m.Caught]++
+				}
+			}
+			if len(report.Mutants) < 3*report.Rules && mutation {
+				t.Errorf("only %d mutants of %d rules", len(report.Mutants), report.Rules)
+			}
+			for _, c := range report.Coverage {
+				if len(c.Missed) > 0 {
+					t.Errorf("%s: no Rego test reaches %v", c.Rule, c.Missed)
+				}
+			}
+			t.Logf("%d mutants: %v", len(report.Mutants), caught)
 		})
 	}
 }

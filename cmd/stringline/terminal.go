@@ -63,29 +63,33 @@ type progress struct {
 	late  bool
 	over  bool
 	text  string
+	what  string // is being done
 }
 
 // progressAfter is how long a run may stay silent.
 const progressAfter = time.Second
 
 func (s *streams) progress() *progress {
-	p := &progress{s: s, text: "judging designs"}
+	p := &progress{s: s, what: "judging designs"}
 	if s.errTerminal && s.env("TERM") != "dumb" {
 		p.timer = time.AfterFunc(progressAfter, func() {
 			p.mutex.Lock()
 			defer p.mutex.Unlock()
 			p.late = true
+			if p.text == "" {
+				p.text = p.what
+			}
 			p.show()
 		})
 	}
 	return p
 }
 
-// at notes how many of a run's designs are judged. Any goroutine may call it.
+// at notes how much of a run is done. Any goroutine may call it.
 func (p *progress) at(done, total int) {
 	p.mutex.Lock()
 	defer p.mutex.Unlock()
-	p.text = fmt.Sprintf("judging designs: %d of %d", done, total)
+	p.text = fmt.Sprintf("%s: %d of %d", p.what, done, total)
 	p.show()
 }
 

@@ -71,7 +71,7 @@ func TestBookTests(t *testing.T) {
 		{"the wrong way round", "r/rule.rego", "at_most", "at_least", []string{"meets: expected: meets small.r on pv_input.main.1; breaks", "meets: the design that meets: small.r on pv_input.main.1 breaks",
 			"breaks: expected: breaks small.r on pv_input.main.1; it meets", "breaks: the design that breaks: small.r breaks nowhere", "test_limit: above it"}},
 		{"a design that does not break", "r/breaks.design.hcl", "= 4", "= 3", []string{"breaks: expected: breaks small.r on pv_input.main.1; it meets", "breaks: the design that breaks: small.r breaks nowhere"}},
-		{"an expectation on nobody", "r/meets.design.hcl", "main.1", "main.2", []string{"meets: expected: meets small.r on pv_input.main.2; there is no such verdict"}},
+		{"an expectation on nobody", "r/meets.design.hcl", "main.1", "main.2", []string{"meets: expected: meets small.r on pv_input.main.2; there is no such verdict; did you mean \"pv_input.main.1\"?"}},
 		{"an expectation that cannot be read", "r/meets.design.hcl", "expect: meets", "expect: meet", []string{"meets: line 1: an expectation reads"}},
 		{"a design that does not load", "r/breaks.design.hcl", "charger", "chargre", []string{"breaks: the design has problems:\nbook/r/breaks.design.hcl:2:1: "}},
 		{"a common design that does not load", "common.design.hcl", `series   = 1`, `series = 0`, []string{"meets: the design has problems:\nbook/common.design.hcl:8:"}},
@@ -81,6 +81,11 @@ func TestBookTests(t *testing.T) {
 		{"no test in the file", "r/rule_test.rego", "test_limit", "tset_limit", []string{"rule_test.rego: the file has no rule test_*"}},
 		{"a package that is not the rule's", "r/rule_test.rego", "small.r_test", "small.q_test", []string{"rule_test.rego: the package is codebooks.small.r_test"}},
 		{"an example of no name", "r/rule_test.rego", `facts("meets")`, `facts("meet")`, []string{`test_limit: book/r/rule_test.rego:12:12: there is no example "meet" that loads`}},
+		{"an import of another rule", "r/rule_test.rego", "import data.codebooks.small.r", "import data.codebooks.small.q", []string{"rule_test.rego: a test imports its own rule, data.codebooks.small.r, and shared/; not data.codebooks.small.q"}},
+		{"a test function that is none", "r/rule_test.rego", "test.verdicts(", "test.verdict(", []string{`rule_test.rego: there is no function test.verdict for rules; did you mean "test.verdicts"?`}},
+		{"an expectation of another rule", "r/meets.design.hcl", "small.r on", "small.rr on", []string{`meets: expected: meets small.rr on pv_input.main.1; there is no such verdict; did you mean "small.r"?`}},
+		{"a parameter that no rule reads", "codebook.hcl", `name    = "small"`, "name    = \"small\"\nparameter \"drop\" {\n  kind = \"quantity\"\n  unit = \"%\"\n  default = \"2 %\"\n  means = \"x\"\n}", []string{`codebook.hcl: no rule reads the parameter "drop"`}},
+		{"an attribute that no rule reads", "codebook.hcl", `name    = "small"`, "name    = \"small\"\nattribute \"vented\" {\n  of = \"banks\"\n  kind = \"yes_no\"\n  means = \"x\"\n}", []string{`codebook.hcl: no rule reads the attribute "vented" that designs are asked for`}},
 		{"no file at all", "r/rule_test.rego", "", "", []string{"rule_test.rego: reading the test:"}},
 	} {
 		t.Run(test.name, func(t *testing.T) {
@@ -98,9 +103,9 @@ func TestBookTests(t *testing.T) {
 			for name, text := range files {
 				archive += "-- " + name + " --\n" + text
 			}
-			report, problems := judge.Test(context.Background(), judge.Source{Files: folder(archive), Show: "book"})
-			if len(problems) > 0 {
-				t.Fatal(problems)
+			report, problems, err := judge.Test(context.Background(), judge.Source{Files: folder(archive), Show: "book"}, judge.TestOptions{})
+			if err != nil || len(problems) > 0 {
+				t.Fatal(err, problems)
 			}
 			var failed []string
 			for _, r := range report.Failed() {
@@ -147,9 +152,9 @@ func TestDeletion(t *testing.T) {
 			for name, text := range files {
 				archive += "-- " + name + " --\n" + text
 			}
-			report, problems := judge.Test(context.Background(), judge.Source{Files: folder(archive), Show: "book"})
-			if len(problems) > 0 {
-				t.Fatal(problems)
+			report, problems, err := judge.Test(context.Background(), judge.Source{Files: folder(archive), Show: "book"}, judge.TestOptions{})
+			if err != nil || len(problems) > 0 {
+				t.Fatal(err, problems)
 			}
 			var got []string
 			for _, r := range report.Results {
@@ -176,12 +181,41 @@ func TestTestingLeavesTheDesignAlone(t *testing.T) {
 		archive += "-- " + name + " --\n" + text
 	}
 	src := judge.Source{Files: folder(archive), Show: "book"}
-	first, _ := judge.Test(context.Background(), src)
-	second, _ := judge.Test(context.Background(), src)
+	first, _, _ := judge.Test(context.Background(), src, judge.TestOptions{})
+	second, _, _ := judge.Test(context.Background(), src, judge.TestOptions{})
 	if diff := cmp.Diff(first, second); diff != "" {
 		t.Errorf("two runs:\n%s", diff)
 	}
-	if n := len(first.Results); n != 8 {
-		t.Errorf("%d results, want 8: meets, breaks, deletion of each, four cases", n)
+	if n := len(first.Results); n != 9 {
+		t.Errorf("%d results, want 9: meets, breaks, deletion of each, what is declared, four cases", n)
+	}
+}
+
+// One test that does not compile keeps none of the other rules' from running.
+func TestOneTestThatDoesNotCompile(t *testing.T) {
+	files := testedBook()
+	for _, name := range []string{"rule.rego", "rule_test.rego", "meets.design.hcl", "breaks.design.hcl"} {
+		files["q/"+name] = strings.ReplaceAll(strings.ReplaceAll(files["r/"+name], "small.r", "small.q"), "r.check", "q.check")
+	}
+	files["q/rule_test.rego"] = strings.Replace(files["q/rule_test.rego"], "test.verdicts(", "test.verdict(", 1)
+	archive := ""
+	for name, text := range files {
+		archive += "-- " + name + " --\n" + text
+	}
+	report, problems, err := judge.Test(context.Background(), judge.Source{Files: folder(archive), Show: "book"}, judge.TestOptions{Coverage: true})
+	if err != nil || len(problems) > 0 {
+		t.Fatal(err, problems)
+	}
+	passed := map[string]int{}
+	for _, r := range report.Results {
+		if r.Passed && strings.HasPrefix(r.Name, "test_limit") {
+			passed[r.Rule]++
+		}
+	}
+	if diff := cmp.Diff(map[string]int{"r": 4}, passed); diff != "" {
+		t.Errorf("cases that passed (-want +got):\n%s", diff)
+	}
+	if failed := report.Failed(); len(failed) != 1 || failed[0].Rule != "q" || !strings.HasPrefix(failed[0].Message, "there is no function test.verdict for rules") {
+		t.Errorf("failed: %v", failed)
 	}
 }

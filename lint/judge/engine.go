@@ -35,11 +35,16 @@ type oneRule struct {
 	err   error
 }
 
-// newEngine compiles modules against the schema of a codebook's input.
-func newEngine(ctx context.Context, b *Book, modules map[string]*ast.Module, allowed *ast.Capabilities) (*engine, source.Problems) {
+// newEngine compiles modules against the schema of a codebook's input. strict
+// also refuses imports and names that are not used.
+func newEngine(ctx context.Context, b *Book, modules map[string]*ast.Module, allowed *ast.Capabilities, strict bool) (*engine, source.Problems) {
 	schemas := ast.NewSchemaSet()
 	schemas.Put(ast.SchemaRootRef, inputSchema(b.codebook))
-	c := ast.NewCompiler().WithCapabilities(allowed).WithSchemas(schemas).WithStrict(true)
+	return compile(ctx, b, modules, ast.NewCompiler().WithCapabilities(allowed).WithSchemas(schemas).WithStrict(strict))
+}
+
+// compile makes an engine of modules and prepares its queries.
+func compile(ctx context.Context, b *Book, modules map[string]*ast.Module, c *ast.Compiler) (*engine, source.Problems) {
 	c.SetErrorLimit(100)
 	c.Compile(modules)
 	if c.Failed() {
@@ -300,10 +305,21 @@ func engineProblems(err error, file string) source.Problems {
 		several = ast.Errors{one}
 	}
 	var problems source.Problems
+	told := map[source.Range]bool{}
 	for _, e := range several {
 		p := source.Problem{Kind: "rule", Message: e.Message, At: rangeOf(e.Location)}
 		if e.Code == ast.ParseErr {
+			if told[p.At] { // the parser tells one mistake for each thing that it tried
+				continue
+			}
+			told[p.At] = true
 			p.Kind = "syntax"
+			if yaml, ok := strings.CutPrefix(p.Message, "yaml: "); ok {
+				p.Message = "METADATA cannot be read: " + yaml
+			}
+			if strings.HasPrefix(e.Message, "unexpected some keyword") {
+				p.Message += "; within brackets write [(a * b) | some a in list]: without the round ones | joins two sets"
+			}
 		}
 		if p.At.File == "" {
 			p.At = source.Range{File: file, Start: source.Position{Line: 1, Column: 1}}
@@ -345,6 +361,9 @@ func explain(p *source.Problem, e *ast.Error) {
 			var known []string
 			for i := range functions {
 				known = append(known, functions[i].name)
+			}
+			if strings.HasPrefix(name, "test.") {
+				known = []string{testFacts.Name, testVerdicts.Name}
 			}
 			p.Message, p.Found, p.Near = "there is no function "+name+" for rules", name, source.Nearest(name, known)
 		}

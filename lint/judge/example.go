@@ -182,9 +182,26 @@ func (t *bookTest) example(ctx context.Context, rule string, e *example) {
 		t.fail(rule, e.name, at, "%v", err)
 		return
 	}
+	wrong := e.wrong(t.book.Name()+"."+rule, expects, vs)
+	for _, w := range wrong {
+		t.fail(rule, e.name, atLine(e.file, w.line), "%s", w.what)
+	}
+	if len(wrong) == 0 {
+		t.pass(rule, e.name, at)
+	}
+}
+
+// unlike is one thing that an example does not come to as it should.
+type unlike struct {
+	line int
+	what string
+}
+
+// wrong lists what an example's verdicts do not come to: its expectations, and
+// what the file's name says about the rule.
+func (e *example) wrong(id string, expects []expectation, vs []verdict.Verdict) []unlike {
 	count := map[verdict.Outcome]int{}
 	var first *verdict.Verdict
-	id := t.book.Name() + "." + rule
 	for i := range vs {
 		if vs[i].Rule != id {
 			continue
@@ -194,32 +211,31 @@ func (t *bookTest) example(ctx context.Context, rule string, e *example) {
 			first = &vs[i]
 		}
 	}
-	before := len(t.report.Results)
+	var all []unlike
 	for _, x := range expects {
 		if why := x.unmet(vs); why != "" {
-			t.fail(rule, e.name, atLine(e.file, x.line), "expected: %s %s on %s; %s", x.outcome, x.rule, x.about, why)
+			all = append(all, unlike{x.line, fmt.Sprintf("expected: %s %s on %s; %s", x.outcome, x.rule, x.about, why)})
 		}
 	}
+	say := func(format string, args ...any) { all = append(all, unlike{1, fmt.Sprintf(format, args...)}) }
 	switch {
 	case count[verdict.Void] > 0:
-		t.fail(rule, e.name, at, "%s on %s %s", id, first.About, outcomeWords(first))
+		say("%s on %s %s", id, first.About, outcomeWords(first))
 	case e.name == "meets" && first != nil:
-		t.fail(rule, e.name, at, "the design that meets: %s on %s %s", id, first.About, outcomeWords(first))
+		say("the design that meets: %s on %s %s", id, first.About, outcomeWords(first))
 	case e.name == "meets" && count[verdict.Meets] == 0:
-		t.fail(rule, e.name, at, "the design that meets: %s meets nothing there", id)
+		say("the design that meets: %s meets nothing there", id)
 	case e.name == "breaks" && count[verdict.Breaks] == 0:
-		t.fail(rule, e.name, at, "the design that breaks: %s breaks nowhere", id)
+		say("the design that breaks: %s breaks nowhere", id)
 	}
-	if len(t.report.Results) == before {
-		t.pass(rule, e.name, at)
-	}
+	return all
 }
 
 // unmet says why an expectation does not hold, or "". Without a which it is about
 // all of a subject's verdicts: one of them comes out as expected, and where they
 // are expected to meet none does otherwise.
 func (x *expectation) unmet(vs []verdict.Verdict) string {
-	why, held := "there is no such verdict", false
+	why, held := "there is no such verdict"+x.meant(vs), false
 	for i := range vs {
 		v := &vs[i]
 		switch {
@@ -236,6 +252,25 @@ func (x *expectation) unmet(vs []verdict.Verdict) string {
 		return ""
 	}
 	return why
+}
+
+// meant names the rule or the subject that was meant, where a verdict has it.
+func (x *expectation) meant(vs []verdict.Verdict) string {
+	var rules, subjects []string
+	for i := range vs {
+		rules = append(rules, vs[i].Rule)
+		if vs[i].Rule == x.rule {
+			subjects = append(subjects, vs[i].About)
+		}
+	}
+	near := source.Nearest(x.rule, rules)
+	if len(subjects) > 0 {
+		near = source.Nearest(x.about, subjects)
+	}
+	if near == "" || near == x.about {
+		return ""
+	}
+	return fmt.Sprintf("; did you mean %q?", near)
 }
 
 func outcomeWords(v *verdict.Verdict) string {

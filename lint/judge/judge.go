@@ -15,6 +15,14 @@
 // rule engine at all. A rule that calls fact.value is the exception: it is put
 // to every design anew.
 //
+// # How a rule is tested
+//
+// [Test] runs the Rego tests of a rule, judges its two example designs, takes out
+// every attribute that a verdict rested on, and puts small mistakes into the rule,
+// one at a time: a [Mutant] is compiled with shared/ alone and put to the load,
+// the examples and the Rego tests, and one of them must notice. What no test can
+// notice is listed in the rule, with the reason, as [Equivalent].
+//
 // # What cannot pass in silence
 //
 // A misspelt fact does not load. Every member of a rule's `each` is owed a

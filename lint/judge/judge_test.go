@@ -152,7 +152,16 @@ func TestVerdicts(t *testing.T) {
 func TestVoid(t *testing.T) {
 	const other = `check contains {"about": "site", "is": input.site.coldest, "at_least": fact.number(-30, "degC")}`
 	const head = "book/r/rule.rego:"
-	banks := func(record string) string { return "check contains " + record + " if some b in input.banks" }
+	// What loading can see through is refused there: a function that hands on its
+	// operand hides what the variable stands for.
+	banks := func(record string) string {
+		return "check contains " + record + " if some b in unseen(input.banks)\n\nunseen(x) := x"
+	}
+	// made is a record that loading cannot see into: what is written out in a
+	// rule's head is refused there.
+	made := func(record string) string {
+		return "check contains made if {\n\tsome b in input.banks\n\tmade := " + record + "\n}"
+	}
 	for _, test := range []struct{ name, each, body, want string }{
 		{"division by zero", "banks", banks(`{"about": b.id, "is": fact.ratio(b.nominal, fact.minus(b.nominal, b.nominal)), "at_most": 1}`),
 			head + "13:38: fact.ratio: division by zero: bank.house.nominal - bank.house.nominal is 0"},
@@ -164,34 +173,34 @@ func TestVoid(t *testing.T) {
 			head + "13:38: fact.plus: a voltage (bank.house.nominal) and a charge (bank.house.capacity) do not go together"},
 		{"units that do not compare", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": b.capacity}`),
 			head + "13:16: at_most: a voltage (bank.house.nominal) cannot be compared with a charge (bank.house.capacity)"},
-		{"a temperature against a difference", "site", `check contains {"about": "site", "is": input.site.coldest, "at_least": fact.number(5, "K")}`,
+		{"a temperature against a difference", "site", "check contains {\"about\": \"site\", \"is\": coldest(input.site), \"at_least\": fact.number(5, \"K\")}\n\ncoldest(x) := x.coldest",
 			head + "13:16: at_least: a temperature (site.coldest) cannot be compared with a temperature difference"},
-		{"twice a temperature", "site", `check contains {"about": "site", "is": fact.times([2, input.site.coldest]), "at_least": fact.number(5, "degC")}`,
+		{"twice a temperature", "site", "check contains {\"about\": \"site\", \"is\": fact.times([2, coldest(input.site)]), \"at_least\": fact.number(5, \"degC\")}\n\ncoldest(x) := x.coldest",
 			head + "13:40: fact.times: a temperature cannot be multiplied: a temperature (site.coldest); take a difference first"},
 		{"a word as a number", "banks", banks(`{"about": b.id, "is": fact.times([2, b.battery.chemistry]), "at_most": 1}`),
 			head + "13:38: fact.times takes numbers, not a word (battery.fell.chemistry)"},
 		{"a word that is a number", "banks", banks(`{"about": b.id, "is_true": fact.one_of(b.nominal, ["24 V"]), "because": "x"}`),
 			head + `13:43: fact.one_of: a voltage (bank.house.nominal) is never "24 V"`},
-		{"a unit that is none", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(1, "Volt")}`),
+		{"a unit that is none", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(1, concat("", ["V", "olt"]))}`),
 			head + `13:60: fact.number: "Volt" is not a unit`},
-		{"a limit beyond all numbers", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(1e308, "kV")}`),
+		{"a limit beyond all numbers", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": fact.number(1e308, concat("", ["k", "V"]))}`),
 			head + `13:60: 1e308 kV is too large for a number`},
-		{"a record about nobody", "banks", banks(`{"is": b.nominal, "at_most": b.nominal}`),
-			head + "13:16: a record names the subject that it is about"},
-		{"an unknown key", "banks", banks(`{"about": b.id, "is": b.nominal, "at_mots": b.nominal}`),
-			head + `13:16: a record has no key "at_mots" (did you mean "at_most"?)`},
-		{"two relations", "banks", banks(`{"about": b.id, "is": b.nominal, "at_most": b.nominal, "at_least": b.nominal}`),
-			head + "13:16: a record with is has one of at_most, at_least, equals, between; this one has at_most and at_least"},
-		{"no relation", "banks", banks(`{"about": b.id, "is": b.nominal}`),
-			head + "13:16: a record with is has one of at_most, at_least, equals, between; this one has none"},
-		{"nothing to judge", "banks", banks(`{"about": b.id}`),
-			head + "13:16: a record has one of is, all_equal, is_true, does_not_apply; this one has none"},
-		{"no because", "banks", banks(`{"about": b.id, "is_true": false}`),
-			head + "13:16: is_true needs because: the words to show where it is not"},
-		{"otherwise without when", "banks", banks(`{"about": b.id, "is_true": false, "because": "x", "otherwise": "y"}`),
-			head + "13:16: otherwise goes with when"},
-		{"a template that is none", "banks", banks(`{"about": b.id, "is_true": false, "because": "x", "say": "{it}"}`),
-			head + "13:16: say: only {is}, {limit} and {about} are filled in"},
+		{"a record about nobody", "banks", made(`{"is": b.nominal, "at_most": b.nominal}`),
+			head + "15:10: a record names the subject that it is about"},
+		{"an unknown key", "banks", made(`{"about": b.id, "is": b.nominal, "at_mots": b.nominal}`),
+			head + `15:10: a record has no key "at_mots" (did you mean "at_most"?)`},
+		{"two relations", "banks", made(`{"about": b.id, "is": b.nominal, "at_most": b.nominal, "at_least": b.nominal}`),
+			head + "15:10: a record with is has one of at_most, at_least, equals, between; this one has at_most and at_least"},
+		{"no relation", "banks", made(`{"about": b.id, "is": b.nominal}`),
+			head + "15:10: a record with is has one of at_most, at_least, equals, between; this one has none"},
+		{"nothing to judge", "banks", made(`{"about": b.id}`),
+			head + "15:10: a record has one of is, all_equal, is_true, does_not_apply; this one has none"},
+		{"no because", "banks", made(`{"about": b.id, "is_true": false}`),
+			head + "15:10: is_true needs because: the words to show where it is not"},
+		{"otherwise without when", "banks", made(`{"about": b.id, "is_true": false, "because": "x", "otherwise": "y"}`),
+			head + "15:10: otherwise goes with when"},
+		{"a template that is none", "banks", made(`{"about": b.id, "is_true": false, "because": "x", "say": "{it}"}`),
+			head + "15:10: say: only {is}, {limit} and {about} are filled in"},
 		{"a formula made by hand", "banks", banks(`{"about": b.id, "is": {"id": "bank.house.imagined", "unit": "V"}, "at_most": b.nominal}`),
 			head + `13:16: there is no fact "bank.house.imagined"`},
 		{"a whole subject", "banks", banks(`{"about": b.id, "is": b.battery, "at_most": b.nominal}`),
@@ -220,9 +229,9 @@ func TestVoid(t *testing.T) {
 	t.Run("a sound record beside one about nobody", func(t *testing.T) {
 		const both = `check contains {"about": "system", "is": fact.number(1, "V"), "at_most": fact.number(2, "V")}
 
-check contains {"is": fact.number(3, "V"), "at_most": fact.number(2, "V")}`
+check contains made if made := {"is": fact.number(3, "V"), "at_most": fact.number(2, "V")}`
 		got := lines(verdicts(t, bookHead+rule("r", "system", both), hut))
-		if diff := cmp.Diff([]string{"r system: void, " + head + "15:16: a record names the subject that it is about"}, got); diff != "" {
+		if diff := cmp.Diff([]string{"r system: void, " + head + "15:32: a record names the subject that it is about"}, got); diff != "" {
 			t.Errorf("verdicts (-want +got):\n%s", diff)
 		}
 	})
@@ -234,13 +243,13 @@ check contains {"is": fact.number(3, "V"), "at_most": fact.number(2, "V")}`
 		}
 	})
 	t.Run("outside an empty collection, reading an unknown", func(t *testing.T) {
-		got := lines(verdicts(t, bookHead+rule("r", "supplies", "check contains {\"about\": p.id, \"is_true\": true, \"because\": \"x\"} if {\n\tsome p in input.panels\n\tnot low(p)\n}\n\nlow(p) if fact.value(p.max_system_voltage) < 600"), hut))
+		got := lines(verdicts(t, bookHead+rule("r", "supplies", "check contains made if {\n\tsome p in input.panels\n\tnot low(p)\n\tmade := {\"about\": p.id, \"is_true\": true, \"because\": \"x\"}\n}\n\nlow(p) if fact.value(p.max_system_voltage) < 600"), hut))
 		if diff := cmp.Diff([]string{"r panel.slate: void, " + head + `11:1: a record is about "panel.slate", which is none of supplies`}, got); diff != "" {
 			t.Errorf("verdicts (-want +got):\n%s", diff)
 		}
 	})
 	t.Run("about another collection", func(t *testing.T) {
-		got := lines(verdicts(t, bookHead+rule("r", "banks", `check contains {"about": c.id, "is_true": true, "because": "x"} if some c in input.chargers`), hut))
+		got := lines(verdicts(t, bookHead+rule("r", "banks", "check contains made if {\n\tsome c in input.chargers\n\tmade := {\"about\": c.id, \"is_true\": true, \"because\": \"x\"}\n}"), hut))
 		want := []string{
 			"r bank.house: void, " + head + "11:1: the rule made no record about bank.house: it is undefined there",
 			"r charger.main: void, " + head + `11:1: a record is about "charger.main", which is none of banks`,

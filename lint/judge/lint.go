@@ -7,6 +7,8 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"stringline/lint/facts"
+	"stringline/schema/codebook"
 	"stringline/schema/source"
 )
 
@@ -17,13 +19,16 @@ type linter struct {
 	book     string
 	words    *vocabulary
 	tables   map[string]*table
+	declared *codebook.Codebook
 	shared   map[string]int  // the functions in shared/ with how many operands they take
 	built    map[string]bool // keys of objects that the module makes itself
 	makes    map[string]bool // names of functions whose result is a formula
 	module   *ast.Module
 	self     string // the rule's name; "" for shared/
+	each     string // the collection that the rule judges; "" where that is not known
 	test     bool
-	calls    map[*ast.Location]bool // where the names of called functions stand
+	bound    map[*ast.Rule]map[string]*facts.Collection // what variables stand for
+	calls    map[*ast.Location]bool                     // where the names of called functions stand
 	problems source.Problems
 }
 
@@ -36,6 +41,7 @@ func (l *linter) check() source.Problems {
 	l.shape()
 	l.imports()
 	l.built = builtKeys(l.module)
+	l.bound = bindings(l.module)
 	l.calls = map[*ast.Location]bool{}
 	ast.WalkTerms(l.module, func(t *ast.Term) bool {
 		if c, ok := t.Value.(ast.Call); ok {
@@ -58,6 +64,8 @@ func (l *linter) check() source.Problems {
 		l.expr(e)
 		return false
 	})
+	l.records()
+	l.units()
 	l.sizes()
 	return l.problems
 }
@@ -224,6 +232,7 @@ func (l *linter) expr(e *ast.Expr) {
 // operands checks what the walk knows better than the types: comparisons, which
 // behind a function's parameter have none, and tables named outright.
 func (l *linter) operands(name string, of []*ast.Term) {
+	l.written(name, of)
 	switch name {
 	case "eq", "equal", "neq", "internal.member_2", "internal.member_3":
 		for _, o := range of {

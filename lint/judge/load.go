@@ -48,6 +48,8 @@ type Book struct {
 	tables   map[string]*table
 	engine   *engine
 	byValue  map[string]bool // rules that call fact.value, by name
+	// sharedEquivalent lists the mutants of shared/ that mean the same, by file.
+	sharedEquivalent map[string][]Equivalent
 }
 
 // Name is the codebook's name.
@@ -123,7 +125,7 @@ func (l *loader) load() *Book {
 	if !namePattern.MatchString(cb.Name) {
 		l.bad("codebook.hcl", "a codebook's name is lower-case letters, digits and _, not %q", cb.Name)
 	}
-	b := &Book{source: l.src, codebook: cb, digest: l.digest(), words: vocabularyOf(cb), tables: map[string]*table{}, byValue: map[string]bool{}}
+	b := &Book{source: l.src, codebook: cb, digest: l.digest(), words: vocabularyOf(cb), tables: map[string]*table{}, byValue: map[string]bool{}, sharedEquivalent: map[string][]Equivalent{}}
 	l.tables(b)
 	l.parseAll()
 	l.sharedModules(b)
@@ -224,9 +226,7 @@ func (l *loader) tables(b *Book) {
 		}
 		t, problems := readTable(l.text(name), base, keys)
 		l.problems = append(l.problems, problems...)
-		if t != nil {
-			b.tables[base] = t
-		}
+		b.tables[base] = t // nil where it is wrong: then a rule that names it is not told so too
 	}
 }
 
@@ -238,6 +238,9 @@ func (l *loader) sharedModules(b *Book) {
 		}
 		if m := l.parse(name, sharedRef(b.codebook.Name)); m != nil {
 			l.shared = append(l.shared, m)
+			same, problems := readEquivalents(l.text(name), m)
+			l.problems = append(l.problems, problems...)
+			b.sharedEquivalent[name] = same
 		}
 	}
 }
@@ -355,35 +358,10 @@ func (l *loader) parse(name string, due ast.Ref) *ast.Module {
 	return m
 }
 
-func (l *loader) lint(b *Book, rules map[string]*ast.Module) {
-	var shared []*ast.Rule
-	names := map[string]int{}
-	for _, m := range l.shared {
-		for _, r := range m.Rules {
-			shared = append(shared, r)
-			names[r.Head.Name.String()] = len(r.Head.Args)
-		}
-	}
-	run := func(m *ast.Module, self string, own []*ast.Rule) {
-		check := linter{book: b.codebook.Name, words: b.words, tables: b.tables, shared: names, module: m, self: self,
-			makes: formulaMakers(b.words, b.codebook.Name, shared, own)}
-		l.problems = append(l.problems, check.check()...)
-	}
-	for _, m := range l.shared {
-		run(m, "", m.Rules)
-	}
-	for name, m := range rules {
-		run(m, name, m.Rules)
-		if readsValues(m, valueReaders(b.codebook.Name, shared, m.Rules)) {
-			b.byValue[name] = true
-		}
-	}
-}
-
 // compile type-checks the modules against the schema of input and prepares the
 // queries. What the walk has found at a line already is not told twice.
 func (l *loader) compile(b *Book) {
-	e, problems := newEngine(l.ctx, b, l.modules, l.capabilities)
+	e, problems := newEngine(l.ctx, b, l.modules, l.capabilities, true)
 	b.engine = e
 	type place struct {
 		file string

@@ -129,6 +129,8 @@ func TestLoadProblems(t *testing.T) {
 		{"no rule at all", "", []string{`book/codebook.hcl:1:1: the codebook has no rule`}},
 		{"a word in a table of numbers", strings.Replace(tableData, "[40, 0.91]", `[40, "most"]`, 1) + rule("r", "system", `check contains {"about": "system", "is_true": true, "because": "x"}`),
 			[]string{`book/data/ambient.json:3:22: row 2: value: most is not a number`}},
+		{"a table that cannot be read, which a rule names", strings.Replace(tableData, `"rows"`, `"row"`, 1) + rule("r", "cable_runs", `check contains {"about": c.id, "is": fact.lookup("ambient", [c.ambient]), "at_most": 1} if some c in input.cable_runs`),
+			[]string{`book/data/ambient.json:3:45: reading the table: unknown field "row"`}},
 		{"a misspelt key in a table", strings.Replace(tableData, `"rows"`, `"row"`, 1) + rule("r", "system", `check contains {"about": "system", "is_true": true, "because": "x"}`),
 			[]string{`book/data/ambient.json:3:45: reading the table: unknown field "row"`}},
 	} {
@@ -173,6 +175,7 @@ check contains {"about": "system", "is_true": true, "because": "x"}
 		{"a source that is not the codebook's", "#   remedy", "#   cites: [sheat]\n#   remedy", []string{`book/r/rule.rego:8:5: METADATA: cites: the codebook has no source "sheat" (did you mean "sheet"?)`}},
 		{"a clause without cites", "source: common practice", "source: clause 7.1", []string{`book/r/rule.rego:7:5: METADATA: a rule without cites rests on "common practice" or on a maker's data sheet: say so in its source, or cite a source of the codebook`}},
 		{"schemas", "# custom:", "# schemas:\n#   - input: {}\n# custom:", []string{`book/r/rule.rego:1:1: METADATA: schemas may not be given: the types of input are those of the fact table`, `book/r/rule.rego:4:1: METADATA has no key "schemas"`}},
+		{"metadata that are no YAML", "# title: A title", "# title: \"A title", []string{`book/r/rule.rego:8:1: METADATA cannot be read: line 8: found unexpected end of stream`}},
 		{"no metadata", "# METADATA", "# METEDATA", []string{`book/r/rule.rego:9:1: the rule has no METADATA above its package`}},
 	} {
 		t.Run(test.name, func(t *testing.T) {

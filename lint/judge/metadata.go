@@ -25,12 +25,13 @@ type Rule struct {
 	Grade       verdict.Grade
 	Waivable    bool
 	Cites       []string     // keys of the codebook's sources
+	Equivalent  []Equivalent // mutants that mean the same as the rule
 	At          source.Range // its package
 }
 
 var (
 	metadataKeys = []string{"title", "description", "custom"}
-	customKeys   = []string{"grade", "each", "source", "remedy", "waivable", "cites"}
+	customKeys   = []string{"grade", "each", "source", "remedy", "waivable", "cites", "equivalent"}
 	grades       = []string{string(verdict.Stop), string(verdict.Fix), string(verdict.Advise)}
 )
 
@@ -82,6 +83,7 @@ func readMetadata(file *source.File, module *ast.Module, book *codebook.Codebook
 		}
 	}
 	rule.Cites = m.cites(custom, book)
+	rule.Equivalent = m.equivalents(custom)
 	if len(rule.Cites) == 0 && rule.Source != "" && !restsOnNoText(rule.Source) {
 		m.bad(m.place("source"), "", `METADATA: a rule without cites rests on "common practice" or on a maker's data sheet: say so in its source, or cite a source of the codebook`)
 	}

@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -26,6 +27,9 @@ type record struct {
 
 // relations are those that go with "is".
 var relations = []string{"at_most", "at_least", "equals", "between"}
+
+// heads are the keys of which a record has one: they say what it does.
+var heads = []string{"is", "all_equal", "is_true", "does_not_apply"}
 
 var recordKeys = []string{
 	"about", "which", "is", "at_most", "at_least", "equals", "between", "all_equal", "is_true", "because",
@@ -118,18 +122,10 @@ func (d *decoding) text(key string) string {
 // template is a text in which {is}, {limit} and {about} are filled in.
 func (d *decoding) template(key string) string {
 	s := d.text(key)
-	for rest := s; ; {
-		_, after, ok := strings.Cut(rest, "{")
-		if !ok {
-			return s
-		}
-		name, after, ok := strings.Cut(after, "}")
-		if !ok || !slices.Contains([]string{"is", "limit", "about"}, name) {
-			d.bad("%s: only {is}, {limit} and {about} are filled in", key)
-			return s
-		}
-		rest = after
+	if unfilled(s) {
+		d.bad("%s: only {is}, {limit} and {about} are filled in", key)
 	}
+	return s
 }
 
 func (d *decoding) formula(key string) *formula {
@@ -173,41 +169,24 @@ func (d *decoding) list(key string, least int) []*formula {
 
 // relation reads what is compared with what.
 func (d *decoding) relation(rec *record) {
-	heads, given := []string{}, []string{}
-	for _, k := range []string{"is", "all_equal", "is_true", "does_not_apply"} {
+	if wrong := wrongKeys(d.keys); len(wrong) > 0 {
+		d.bad("%s", wrong[0])
+		return
+	}
+	head, given := "", ""
+	for _, k := range heads {
 		if d.keys[k] != nil {
-			heads = append(heads, k)
+			head = k
 		}
 	}
 	for _, k := range relations {
 		if d.keys[k] != nil {
-			given = append(given, k)
+			given = k
 		}
 	}
-	if len(heads) != 1 {
-		d.bad("a record has one of is, all_equal, is_true, does_not_apply; this one has %s", orNone(heads))
-		return
-	}
-	if heads[0] == "is" && len(given) != 1 {
-		d.bad("a record with is has one of %s; this one has %s", strings.Join(relations, ", "), orNone(given))
-		return
-	}
-	if heads[0] != "is" && len(given) > 0 {
-		d.bad("%s does not go with %s", strings.Join(given, ", "), heads[0])
-		return
-	}
-	if heads[0] == "is_true" && d.keys["because"] == nil {
-		d.bad("is_true needs because: the words to show where it is not")
-	}
-	if heads[0] != "is_true" && heads[0] != "all_equal" && d.keys["because"] != nil {
-		d.bad("because goes with is_true and all_equal; with %s the numbers speak", heads[0])
-	}
-	switch heads[0] {
+	switch head {
 	case "does_not_apply":
 		rec.because = d.text("does_not_apply")
-		if d.keys["when"] != nil || d.keys["otherwise"] != nil {
-			d.bad("does_not_apply stands by itself, without when")
-		}
 	case "is_true":
 		rec.relation, rec.because = "is_true", d.text("because")
 		if rec.is = d.formula("is_true"); rec.is != nil && rec.is.kind != yesNo {
@@ -219,25 +198,18 @@ func (d *decoding) relation(rec *record) {
 			rec.is, rec.limits = of[0], of[1:]
 		}
 	case "is":
-		rec.relation = given[0]
+		rec.relation = given
 		rec.is = d.formula("is")
-		if given[0] == "between" {
+		if given == "between" {
 			rec.limits = d.list("between", 2)
 			if len(rec.limits) > 2 {
 				d.bad("between takes two limits, not %d", len(rec.limits))
 			}
-		} else if f := d.formula(given[0]); f != nil {
+		} else if f := d.formula(given); f != nil {
 			rec.limits = []*formula{f}
 		}
 	}
 	d.comparable(rec)
-}
-
-func orNone(words []string) string {
-	if len(words) == 0 {
-		return "none"
-	}
-	return strings.Join(words, " and ")
 }
 
 // comparable holds both sides of a comparison to one kind and dimension.
@@ -246,24 +218,29 @@ func (d *decoding) comparable(rec *record) {
 		return
 	}
 	for _, l := range rec.limits {
-		equality := rec.relation == "equals" || rec.relation == "all_equal"
-		switch {
-		case l.kind == list || rec.is.kind == list:
-			d.bad("%s: a list cannot be compared", rec.relation)
-		case !equality && (rec.is.kind != number || l.kind != number):
-			d.bad("%s compares numbers, not %s with %s", rec.relation, rec.is.describe(), l.describe())
-		case rec.is.kind != l.kind, l.kind == number && rec.is.unit.Dimension != l.unit.Dimension:
-			d.bad("%s: %s cannot be compared with %s", rec.relation, rec.is.describe(), l.describe())
+		if why := unlikeSides(rec.relation, rec.is, l); why != "" {
+			d.bad("%s", why)
 		}
 	}
+}
+
+// unlikeSides says why two formulas cannot stand in a comparison, or "".
+func unlikeSides(relation string, is, l *formula) string {
+	equality := relation == "equals" || relation == "all_equal"
+	switch {
+	case l.kind == list || is.kind == list:
+		return relation + ": a list cannot be compared"
+	case !equality && (is.kind != number || l.kind != number):
+		return fmt.Sprintf("%s compares numbers, not %s with %s", relation, is.describe(), l.describe())
+	case is.kind != l.kind, l.kind == number && is.unit.Dimension != l.unit.Dimension:
+		return fmt.Sprintf("%s: %s cannot be compared with %s", relation, is.describe(), l.describe())
+	}
+	return ""
 }
 
 func (d *decoding) condition(rec *record) {
 	rec.otherwise = d.text("otherwise")
 	if d.keys["when"] == nil {
-		if d.keys["otherwise"] != nil {
-			d.bad("otherwise goes with when")
-		}
 		return
 	}
 	if rec.when = d.formula("when"); rec.when != nil && rec.when.kind != yesNo {

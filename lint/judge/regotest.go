@@ -51,6 +51,15 @@ func (t *bookTest) functions() []*tester.Builtin {
 	return all
 }
 
+// regoFunctions gives the same for a query without the runner.
+func (t *bookTest) regoFunctions() []func(*rego.Rego) {
+	var all []func(*rego.Rego)
+	for _, b := range t.functions() {
+		all = append(all, b.Func)
+	}
+	return all
+}
+
 // noted keeps what went wrong in a call of test.*, with its place: of several
 // errors in one test the runner keeps a jumble.
 func (t *bookTest) noted(call rego.BuiltinDyn) rego.BuiltinDyn {
@@ -120,11 +129,10 @@ func (t *bookTest) verdicts(c rego.BuiltinContext, operands []*ast.Term) (*ast.T
 	t.mutex.Lock() // a system serves one goroutine at a time
 	defer t.mutex.Unlock()
 	st := e.structure
-	set, err := readStandIns(operands[2], st.leaves, e.system)
+	system, set, undo, err := t.standIn(key, e, operands[2])
 	if err != nil {
 		return nil, err
 	}
-	system, undo := write(e.system, set)
 	defer undo()
 	court := &court{judge: t.judge, system: system, places: map[string][]source.Range{}}
 	court.values = &standIns{values: court, set: set}
@@ -160,6 +168,10 @@ func verdictTerm(v *verdict.Verdict) *ast.Term {
 	for i := range v.Limits {
 		limits[i] = measuredTerm(&v.Limits[i])
 	}
+	also := make([]*ast.Term, len(v.Also))
+	for i := range v.Also {
+		also[i] = measuredTerm(&v.Also[i])
+	}
 	item := func(key string, value *ast.Term) [2]*ast.Term { return [2]*ast.Term{ast.InternedTerm(key), value} }
 	spare, fault, which := ast.NullTerm(), ast.NullTerm(), ast.NullTerm()
 	if v.Which != "" {
@@ -179,7 +191,7 @@ func verdictTerm(v *verdict.Verdict) *ast.Term {
 		item("about", ast.StringTerm(v.About)), item("which", which),
 		item("verdict", ast.StringTerm(string(v.Outcome))), item("grade", ast.StringTerm(string(v.Grade))),
 		item("message", ast.StringTerm(v.Message)), item("because", ast.StringTerm(v.Because)), item("remedy", ast.StringTerm(v.Remedy)),
-		item("relation", ast.StringTerm(v.Relation)), item("is", measuredTerm(v.Is)), item("limits", ast.ArrayTerm(limits...)),
+		item("relation", ast.StringTerm(v.Relation)), item("is", measuredTerm(v.Is)), item("limits", ast.ArrayTerm(limits...)), item("also", ast.ArrayTerm(also...)),
 		item("spare", spare), item("headroom", numberTerm(v.Headroom)),
 		item("missing", texts(v.Missing)), item("assumed", texts(v.Assumed)), item("params", texts(params)), item("fault", fault),
 	)

@@ -121,6 +121,9 @@ func pointer(name string) map[string]any {
 // somewhere, in steps where it names a group, a link or a collection.
 type vocabulary struct {
 	leaves, steps map[string]bool
+	// words holds what a fact of a name can be, where it is a word everywhere
+	// and only certain words are allowed.
+	words map[string][]string
 }
 
 func vocabularyOf(book *codebook.Codebook) *vocabulary {
@@ -135,9 +138,11 @@ func vocabularyOf(book *codebook.Codebook) *vocabulary {
 			if grouped {
 				v.steps[group] = true
 				v.leaves[name] = true
+				v.note(name, e.Kind == facts.Word, e.Words())
 				continue
 			}
 			v.leaves[e.Name] = true
+			v.note(e.Name, e.Kind == facts.Word, e.Words())
 		}
 		for _, l := range c.Links {
 			v.steps[l.Name] = true
@@ -146,10 +151,12 @@ func vocabularyOf(book *codebook.Codebook) *vocabulary {
 	for i := range book.Attributes {
 		v.steps["declared"] = true
 		v.leaves[book.Attributes[i].Name] = true
+		v.note(book.Attributes[i].Name, book.Attributes[i].Form == design.Word, book.Attributes[i].Words)
 	}
 	for i := range book.Parameters {
 		v.steps["params"] = true
 		v.leaves[book.Parameters[i].Name] = true
+		v.note(book.Parameters[i].Name, book.Parameters[i].Kind == "word", book.Parameters[i].Words)
 	}
 	return v
 }

@@ -27,6 +27,36 @@ func (s *standIns) fact(id string) (facts.Fact, bool) {
 	return s.values.fact(id)
 }
 
+// standing is an example with a test's own values put into it, kept.
+type standing struct {
+	system *facts.System
+	set    map[string]facts.Fact
+}
+
+// standIn puts a test's own values into an example. undo takes them out again;
+// the system must not be used after it.
+func (t *bookTest) standIn(key string, e *example, operand *ast.Term) (s *facts.System, set map[string]facts.Fact, undo func(), err error) {
+	if t.standing == nil {
+		if set, err = readStandIns(operand, e.structure.leaves, e.system); err != nil {
+			return nil, nil, nil, err
+		}
+		s, undo = write(e.system, set)
+		return s, set, undo, nil
+	}
+	key += "\n" + operand.String()
+	kept := t.standing[key]
+	if kept == nil { // the values stay in a design of their own
+		own := facts.New(t.book.parseExample(e.design, e.parts))
+		if set, err = readStandIns(operand, e.structure.leaves, own); err != nil {
+			return nil, nil, nil, err
+		}
+		own, _ = write(own, set)
+		kept = &standing{system: own, set: set}
+		t.standing[key] = kept
+	}
+	return kept.system, kept.set, func() {}, nil
+}
+
 // readStandIns reads the values that a test puts in place of an example's.
 func readStandIns(operand *ast.Term, leaves map[string]leaf, s *facts.System) (map[string]facts.Fact, error) {
 	o, ok := operand.Value.(ast.Object)

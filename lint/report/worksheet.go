@@ -18,9 +18,9 @@ type workLine struct {
 	inputs []int // numbers of the lines that it is made of
 }
 
-// worksheetOf numbers a fact's workings: what a line is made of stands above it,
-// the fact itself last.
-func worksheetOf(root *facts.Work) []workLine {
+// worksheetOf numbers the workings of facts: what a line is made of stands above
+// it, each fact itself last.
+func worksheetOf(roots ...*facts.Work) []workLine {
 	var lines []workLine
 	number := map[*facts.Work]int{}
 	var visit func(*facts.Work)
@@ -37,7 +37,9 @@ func worksheetOf(root *facts.Work) []workLine {
 		number[w] = len(lines) + 1
 		lines = append(lines, workLine{len(lines) + 1, w, inputs})
 	}
-	visit(root)
+	for _, root := range roots {
+		visit(root)
+	}
 	return lines
 }
 

@@ -6,6 +6,9 @@
 #   each: arrays
 #   source: common practice
 #   remedy: add a cable_run to the array
+#   equivalent:
+#     - mutant: "1 / 1.01"
+#       reason: "what stands there is counted whole: at least 0.99 is at least 1"
 package codebooks.limits.array_conductor
 
 check contains {

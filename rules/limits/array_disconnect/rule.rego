@@ -6,6 +6,9 @@
 #   each: arrays
 #   source: common practice
 #   remedy: put a switch or a breaker for direct current between array and controller
+#   equivalent:
+#     - mutant: "1 / 1.01"
+#       reason: "what stands there is counted whole: at least 0.99 is at least 1"
 package codebooks.limits.array_disconnect
 
 check contains {

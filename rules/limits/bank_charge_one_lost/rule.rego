@@ -6,6 +6,9 @@
 #   each: banks
 #   source: common practice
 #   remedy: lower the chargers' current settings, or put more batteries in parallel
+#   equivalent:
+#     - mutant: "1 x 1.01"
+#       reason: "strings are counted whole: more than 1.01 is more than 1"
 package codebooks.limits.bank_charge_one_lost
 
 check contains {

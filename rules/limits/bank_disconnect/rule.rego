@@ -6,6 +6,9 @@
 #   each: banks
 #   source: common practice
 #   remedy: put a switch for direct current behind the main fuse, or a breaker in its place
+#   equivalent:
+#     - mutant: "1 / 1.01"
+#       reason: "what stands there is counted whole: at least 0.99 is at least 1"
 package codebooks.limits.bank_disconnect
 
 import data.codebooks.limits.shared

@@ -7,6 +7,9 @@
 #   waivable: false
 #   source: common practice
 #   remedy: put a fuse with enough interrupting capacity at the bank's positive post
+#   equivalent:
+#     - mutant: "1 / 1.01"
+#       reason: "what stands there is counted whole: at least 0.99 is at least 1"
 package codebooks.limits.bank_protection
 
 import data.codebooks.limits.shared

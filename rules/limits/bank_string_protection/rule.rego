@@ -6,6 +6,11 @@
 #   each: banks
 #   source: common practice
 #   remedy: put a fuse in each parallel string of batteries
+#   equivalent:
+#     - mutant: "1 x 1.01"
+#       reason: "strings are counted whole: more than 1.01 is more than 1"
+#     - mutant: "1 / 1.01 #2"
+#       reason: "what stands there is counted whole: at least 0.99 is at least 1"
 package codebooks.limits.bank_string_protection
 
 import data.codebooks.limits.shared

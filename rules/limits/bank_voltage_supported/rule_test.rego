@@ -15,3 +15,10 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, bank_voltage_supported.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# What the verdict shows beside its yes or no.
+test_also if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, bank_voltage_supported.check, {}) with input as system
+	[[24]] == [v.also | some v in verdicts; v.about == "charger.main"]
+}

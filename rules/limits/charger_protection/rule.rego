@@ -7,6 +7,9 @@
 #   waivable: false
 #   source: common practice
 #   remedy: put a fuse or breaker where this conductor leaves the bank's bus
+#   equivalent:
+#     - mutant: "1 / 1.01"
+#       reason: "what stands there is counted whole: at least 0.99 is at least 1"
 package codebooks.limits.charger_protection
 
 check contains {

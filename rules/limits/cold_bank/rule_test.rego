@@ -18,3 +18,10 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, cold_bank.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# What the verdict shows beside its yes or no.
+test_also if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, cold_bank.check, {"bank.house.coldest": "-7 degC", "bank.house.hottest": "30 degC", "battery.peat-100.charge_above": "1 degC", "battery.peat-100.charge_below": "45 degC"}) with input as system
+	[[-7, 1]] == [v.also | some v in verdicts; v.about == "bank.house"]
+}

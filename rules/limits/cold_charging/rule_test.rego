@@ -22,3 +22,10 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, cold_charging.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# What the verdict shows beside its yes or no.
+test_also if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, cold_charging.check, {"bank.house.coldest": "-7 degC", "charger.main.hottest": "31 degC", "charger.main.settings.cold_charge_cutoff": "4 degC", "battery.peat-100.bms.cold_charge_cutoff": "2 degC", "battery.peat-100.charge_above": "1 degC", "battery.peat-100.charge_below": "45 degC"}) with input as system
+	[[4, 2, 1, -7]] == [v.also | some v in verdicts; v.about == "charger.main"]
+}

@@ -11,6 +11,7 @@ cases := {
 	"unknown battery.peat-100.bms.cold_charge_cutoff": {"design": "meets", "facts": {"battery.peat-100.bms.cold_charge_cutoff": null}, "about": "charger.main", "verdict": "unproven"},
 	"exactly warm enough": {"design": "meets", "facts": {"bank.house.coldest": "0 degC"}, "about": "charger.main", "verdict": "does_not_apply"},
 	"never so cold": {"design": "meets", "facts": {"bank.house.coldest": "5 degC"}, "about": "charger.main", "verdict": "does_not_apply"},
+	"lead": {"design": "meets", "facts": {"battery.peat-100.chemistry": "flooded"}, "about": "charger.main", "verdict": "does_not_apply"},
 }
 
 test_cases[name] if {

@@ -10,6 +10,7 @@ cases := {
 	"both silent": {"design": "meets", "facts": {"battery.peat-100.bms.cold_charge_cutoff": null, "charge_source.engine.cold_charge_cutoff": null}, "about": "charge_source.engine", "verdict": "unproven"},
 	"unknown bank.house.coldest": {"design": "meets", "facts": {"bank.house.coldest": null}, "about": "charge_source.engine", "verdict": "unproven"},
 	"the bank stays exactly at the limit": {"design": "meets", "facts": {"bank.house.coldest": "0 degC"}, "about": "charge_source.engine", "verdict": "does_not_apply"},
+	"lead": {"design": "meets", "facts": {"battery.peat-100.chemistry": "flooded"}, "about": "charge_source.engine", "verdict": "does_not_apply"},
 }
 
 test_cases[name] if {
@@ -17,4 +18,11 @@ test_cases[name] if {
 	system := test.facts(c.design)
 	verdicts := test.verdicts(system, cold_charging_source.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}
+
+# What the verdict shows beside its yes or no.
+test_also if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, cold_charging_source.check, {"bank.house.coldest": "-7 degC", "charge_source.engine.cold_charge_cutoff": "4 degC", "battery.peat-100.bms.cold_charge_cutoff": "2 degC", "battery.peat-100.charge_above": "1 degC", "battery.peat-100.charge_below": "45 degC"}) with input as system
+	[[4, 2, 1, -7]] == [v.also | some v in verdicts; v.about == "charge_source.engine"]
 }

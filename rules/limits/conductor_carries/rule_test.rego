@@ -20,6 +20,10 @@ cases := {
 	"unknown": {"design": "meets", "facts": {"cable_run.array.south.current": null}, "about": "cable_run.array.south", "verdict": "unproven"},
 	"unknown cable_run.array.south.ampacity": {"design": "meets", "facts": {"cable_run.array.south.ampacity": null}, "about": "cable_run.array.south", "verdict": "unproven"},
 	"unknown panel.fen-200.isc": {"design": "meets", "facts": {"panel.fen-200.isc": null}, "about": "cable_run.array.south", "verdict": "unproven"},
+	"two conductors a pole, exactly at the limit": {"design": "meets", "facts": {"cable_run.array.south.current": "128 A", "cable_run.array.south.per_pole": 2}, "about": "cable_run.array.south", "verdict": "meets"},
+	"two conductors a pole, a step above": {"design": "meets", "facts": {"cable_run.array.south.current": "128.0128 A", "cable_run.array.south.per_pole": 2}, "about": "cable_run.array.south", "verdict": "breaks"},
+	"no fuse, the string's own current exactly at the limit": {"design": "breaks", "facts": {"cable_run.string.south.a.fault_current_near": "10 A", "cable_run.string.south.a.current": "32 A"}, "about": "cable_run.string.south.a", "verdict": "meets"},
+	"no fuse, the string's own current a step above": {"design": "breaks", "facts": {"cable_run.string.south.a.fault_current_near": "10 A", "cable_run.string.south.a.current": "32.0032 A"}, "about": "cable_run.string.south.a", "verdict": "breaks"},
 }
 
 test_cases[name] if {
@@ -27,4 +31,13 @@ test_cases[name] if {
 	system := test.facts(c.design)
 	verdicts := test.verdicts(system, conductor_carries.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}
+
+# On the bank's side a missing fuse is another rule's business: its fault current
+# is thousands of amperes, and no conductor bears that.
+test_bare_on_the_bank if {
+	system := test.facts("meets")
+	bare := object.union(system, {"cable_runs": [object.union(r, {"protections": []}) | some r in system.cable_runs]})
+	verdicts := test.verdicts(bare, conductor_carries.check, {}) with input as bare
+	["meets"] == [v.verdict | some v in verdicts; v.about == "cable_run.charger.main"]
 }

@@ -6,6 +6,11 @@
 #   each: strings
 #   source: common practice
 #   remedy: fit plugs of the panels' make and type on the string's conductors, or cut and join properly
+#   equivalent:
+#     - mutant: "1 x 1.01"
+#       reason: "nothing is described: 0 is fewer than either"
+#     - mutant: "1 / 1.01"
+#       reason: "nothing is described: 0 is fewer than either"
 package codebooks.limits.connectors
 
 check contains {"about": s.id, "all_equal": plugs, "because": "plugs of different makes or types would be mated"} if {

@@ -17,3 +17,19 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, connectors.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# A string without conductors of its own is plugged to its array's.
+test_array_conductor if {
+	system := test.facts("meets")
+	plain := object.union(system, {"strings": [object.union(s, {"cable_runs": [], "array": object.union(s.array, {"cable_runs": s.cable_runs})}) | some s in system.strings]})
+	verdicts := test.verdicts(plain, connectors.check, {}) with input as plain
+	["meets"] == [v.verdict | some v in verdicts; v.about == "string.south.a"]
+}
+
+# Its own come first.
+test_own_conductor if {
+	system := test.facts("meets")
+	both := object.union(system, {"strings": [object.union(s, {"array": object.union(s.array, {"cable_runs": array.concat(s.cable_runs, s.cable_runs)})}) | some s in system.strings]})
+	verdicts := test.verdicts(both, connectors.check, {}) with input as both
+	["meets"] == [v.verdict | some v in verdicts; v.about == "string.south.a"]
+}

@@ -16,6 +16,7 @@ cases := {
 	"flooded: unknown": {"design": "meets", "facts": {"charger.main.equalize_per_battery": null, "battery.bog-12.chemistry": "flooded", "charger.main.settings.equalize": true, "battery.bog-12.equalize_max": "31 V"}, "about": "charger.main", "which": "voltage", "verdict": "unproven"},
 	"AGM, and the sheet is silent on equalizing": {"design": "meets", "facts": {"battery.bog-12.chemistry": "agm", "charger.main.settings.equalize": true, "charger.main.equalize_per_battery": "31 V", "battery.bog-12.equalize_max": null}, "about": "charger.main", "which": "voltage", "verdict": "unproven"},
 	"flooded, not equalized": {"design": "meets", "facts": {"charger.main.settings.equalize": false}, "about": "charger.main", "which": "voltage", "verdict": "does_not_apply"},
+	"gel is no matter of voltage": {"design": "meets", "facts": {"battery.bog-12.chemistry": "gel", "charger.main.settings.equalize": true}, "about": "charger.main", "which": "voltage", "verdict": "does_not_apply"},
 }
 
 test_cases[name] if {

@@ -18,3 +18,12 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, first_device.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# A fuse of a load that a converter feeds is none of the bank's.
+test_behind_a_converter if {
+	system := test.facts("meets")
+	radio := [l | some l in system.loads; l.id == "load.radio"]
+	moved := object.union(system, {"protections": [object.union(p, {"loads": radio}) | some p in system.protections; p.id == "protection.load.lights"]})
+	verdicts := test.verdicts(moved, first_device.check, {}) with input as moved
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "protection.load.lights"]
+}

@@ -7,6 +7,13 @@
 #   waivable: false
 #   source: maker's data sheet of the conductor; where only a code's table gives the ampacity, a code book judges it
 #   remedy: use a larger conductor or a smaller fuse; give the ampacity from the cable's data sheet
+#   equivalent:
+#     - mutant: "1 x 1.01"
+#       reason: "nothing is described: 0 is fewer than either"
+#     - mutant: "1 / 1.01"
+#       reason: "nothing is described: 0 is fewer than either"
+#     - mutant: "without not shared.in_each(p)"
+#       reason: "the links between batteries have no cable_run: the language has none in each"
 package codebooks.limits.fuse_protects_conductor
 
 import data.codebooks.limits.shared

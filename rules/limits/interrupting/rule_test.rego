@@ -31,3 +31,12 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, interrupting.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# A device behind an inverter is for alternating current.
+test_behind_an_inverter if {
+	system := test.facts("meets")
+	pump := [l | some l in system.loads; l.id == "load.pump"]
+	moved := object.union(system, {"protections": [object.union(p, {"loads": pump}) | some p in system.protections; p.id == "protection.load.lights"]})
+	verdicts := test.verdicts(moved, interrupting.check, {}) with input as moved
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "protection.load.lights"]
+}

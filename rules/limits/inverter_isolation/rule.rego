@@ -7,6 +7,11 @@
 #   waivable: false
 #   source: common practice
 #   remedy: use an isolated inverter, or follow its maker's grounding scheme
+#   equivalent:
+#     - mutant: "1 / 1.01"
+#       reason: "bonds are counted whole: at least 0.99 is at least 1"
+#     - mutant: "1 / 1.01 #2"
+#       reason: "bonds are counted whole: at least 0.99 is at least 1"
 package codebooks.limits.inverter_isolation
 
 check contains {

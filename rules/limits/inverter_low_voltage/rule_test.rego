@@ -14,6 +14,9 @@ cases := {
 	"floor: unknown": {"design": "meets", "facts": {"ac_output.cabin.low_cutoff": null}, "about": "ac_output.cabin", "which": "battery's floor", "verdict": "unproven"},
 	"unknown inverter.sedge-1500.dc_min": {"design": "meets", "facts": {"inverter.sedge-1500.dc_min": null}, "about": "ac_output.cabin", "which": "inverter's own", "verdict": "unproven"},
 	"unknown battery.peat-100.discharge_voltage_min": {"design": "meets", "facts": {"battery.peat-100.discharge_voltage_min": null}, "about": "ac_output.cabin", "which": "battery's floor", "verdict": "unproven"},
+	"own: not what the inverter falls to by itself": {"design": "meets", "facts": {"ac_output.cabin.low_cutoff": "19 V", "ac_output.cabin.voltage_lowest": "30 V"}, "about": "ac_output.cabin", "which": "inverter's own", "verdict": "breaks"},
+	"floor: not what the inverter falls to by itself": {"design": "meets", "facts": {"ac_output.cabin.low_cutoff": "19 V", "ac_output.cabin.voltage_lowest": "30 V"}, "about": "ac_output.cabin", "which": "battery's floor", "verdict": "breaks"},
+	"floor: two batteries in series": {"design": "meets", "facts": {"bank.house.series": 2, "ac_output.cabin.low_cutoff": "43.9 V"}, "about": "ac_output.cabin", "which": "battery's floor", "verdict": "breaks"},
 }
 
 test_cases[name] if {

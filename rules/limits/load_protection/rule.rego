@@ -6,6 +6,9 @@
 #   each: loads
 #   source: common practice
 #   remedy: put a fuse at the start of the load's conductors, such as in a fuse panel
+#   equivalent:
+#     - mutant: "1 / 1.01"
+#       reason: "what stands there is counted whole: at least 0.99 is at least 1"
 package codebooks.limits.load_protection
 
 check contains {

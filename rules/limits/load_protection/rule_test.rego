@@ -25,3 +25,12 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, load_protection.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# What an inverter feeds is alternating current, fuse or none.
+test_bare_behind_an_inverter if {
+	system := test.facts("meets")
+	run := [r | some r in system.cable_runs; r.id == "cable_run.load.lights"]
+	moved := object.union(system, {"loads": [object.union(l, {"cable_runs": run}) | some l in system.loads; l.id == "load.pump"]})
+	verdicts := test.verdicts(moved, load_protection.check, {}) with input as moved
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "load.pump"]
+}

@@ -10,6 +10,7 @@ cases := {
 	"unknown": {"design": "meets", "facts": {"bank.house.low_voltage_disconnect": null}, "about": "bank.house", "verdict": "unproven"},
 	"unknown battery.peat-100.bms.under_voltage": {"design": "meets", "facts": {"battery.peat-100.bms.under_voltage": null}, "about": "bank.house", "verdict": "unproven"},
 	"lead": {"design": "meets", "facts": {"battery.peat-100.chemistry": "agm"}, "about": "bank.house", "verdict": "does_not_apply"},
+	"two batteries in series": {"design": "meets", "facts": {"bank.house.series": 2}, "about": "bank.house", "verdict": "breaks"},
 }
 
 test_cases[name] if {

@@ -9,6 +9,7 @@ cases := {
 	"a step below": {"design": "meets", "facts": {"bank.house.low_voltage_disconnect": "21.9978 V"}, "about": "bank.house", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"bank.house.low_voltage_disconnect": null}, "about": "bank.house", "verdict": "unproven"},
 	"unknown battery.peat-100.discharge_voltage_min": {"design": "meets", "facts": {"battery.peat-100.discharge_voltage_min": null}, "about": "bank.house", "verdict": "unproven"},
+	"two batteries in series": {"design": "meets", "facts": {"bank.house.series": 2}, "about": "bank.house", "verdict": "breaks"},
 }
 
 test_cases[name] if {

@@ -6,6 +6,11 @@
 #   each: banks
 #   source: "common practice: within 0.05 V of each other before lithium batteries are joined"
 #   remedy: use batteries of one model and age, each charged full before they are joined
+#   equivalent:
+#     - mutant: "1 x 1.01"
+#       reason: "batteries are counted whole: more than 1.01 is more than 1"
+#     - mutant: "1 x 1.01 #2"
+#       reason: "strings are counted whole: more than 1.01 is more than 1"
 package codebooks.limits.matched
 
 check contains {

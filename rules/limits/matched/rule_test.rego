@@ -8,6 +8,8 @@ cases := {
 	"no": {"design": "meets", "facts": {"bank.house.matched": false}, "about": "bank.house", "verdict": "breaks"},
 	"silent": {"design": "meets", "facts": {"bank.house.matched": null}, "about": "bank.house", "verdict": "unproven"},
 	"one battery": {"design": "meets", "facts": {"bank.house.series": 1, "bank.house.parallel": 1}, "about": "bank.house", "verdict": "does_not_apply"},
+	"two in series, none in parallel, not matched": {"design": "meets", "facts": {"bank.house.series": 2, "bank.house.parallel": 1, "bank.house.matched": false}, "about": "bank.house", "verdict": "breaks"},
+	"a single battery, not matched": {"design": "meets", "facts": {"bank.house.series": 1, "bank.house.parallel": 1, "bank.house.matched": false}, "about": "bank.house", "verdict": "does_not_apply"},
 }
 
 test_cases[name] if {

@@ -16,3 +16,11 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, neutral_bond.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Without an inverter there is no neutral.
+test_no_inverter if {
+	system := test.facts("meets")
+	without := object.union(system, {"ac_outputs": []})
+	verdicts := test.verdicts(without, neutral_bond.check, {}) with input as without
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "grounding"]
+}

@@ -6,6 +6,17 @@
 #   each: banks
 #   source: common practice
 #   remedy: program the same voltages into all of them, or let them talk to each other
+#   equivalent:
+#     - mutant: "1 x 1.01"
+#       reason: "chargers are counted whole: more than 1.01 is more than 1"
+#     - mutant: "1 x 1.01 #2"
+#       reason: "chargers are counted whole: more than 1.01 is more than 1"
+#     - mutant: "1 x 1.01 #3"
+#       reason: "chargers are counted whole: more than 1.01 is more than 1"
+#     - mutant: "1 x 1.01 #4"
+#       reason: "chargers are counted whole: more than 1.01 is more than 1"
+#     - mutant: "2 / 1.01"
+#       reason: "chargers are counted whole: fewer than 1.98 are fewer than 2"
 package codebooks.limits.one_profile
 
 check contains {"about": b.id, "which": "absorption", "all_equal": [c.settings.absorption | some c in on(b)], "because": "absorption differs from charger to charger"} if {

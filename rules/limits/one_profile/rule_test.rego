@@ -28,3 +28,11 @@ test_verdicts_on_house if {
 	verdicts := test.verdicts(system, one_profile.check, {}) with input as system
 	count([v | some v in verdicts; v.about == "bank.house"]) == 4
 }
+
+# One charger alone has no other to differ from.
+test_one_charger if {
+	system := test.facts("meets")
+	alone := object.union(system, {"chargers": [c | some c in system.chargers; c.id == "charger.main"]})
+	verdicts := test.verdicts(alone, one_profile.check, {}) with input as alone
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "bank.house"]
+}

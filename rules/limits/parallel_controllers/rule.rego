@@ -6,6 +6,9 @@
 #   each: chargers
 #   source: maker's data sheet
 #   remedy: use fewer and larger controllers
+#   equivalent:
+#     - mutant: "1 x 1.01"
+#       reason: "controllers are counted whole: more than 1.01 is more than 1"
 package codebooks.limits.parallel_controllers
 
 check contains {"about": c.id, "is": fact.number(count(alike(c)), ""), "at_most": c.controller.parallel_max} if {

@@ -16,3 +16,11 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, parallel_controllers.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Unlike controllers on one bank are no set.
+test_unlike if {
+	system := test.facts("meets")
+	unlike := object.union(system, {"chargers": [object.union(c, {"controller": object.union(c.controller, {"id": c.id})}) | some c in system.chargers]})
+	verdicts := test.verdicts(unlike, parallel_controllers.check, {}) with input as unlike
+	{"does_not_apply"} == {v.verdict | some v in verdicts}
+}

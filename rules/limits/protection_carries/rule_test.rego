@@ -34,3 +34,10 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, protection_carries.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# What the verdict shows beside its yes or no.
+test_also if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, protection_carries.check, {"protection.charger.main.rating": "100 A", "protection.charger.main.current": "90 A"}) with input as system
+	[[100, 112.5]] == [v.also | some v in verdicts; v.about == "protection.charger.main"; v.which == "for hours"]
+}

@@ -18,3 +18,12 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, reverse_current.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# A string on another input counts for that one alone.
+test_another_input if {
+	system := test.facts("meets")
+	other := [object.union(s, {"pv_input": {"id": "pv_input.other.1"}, "series_fuse_max": s.isc_stc}) | some s in system.strings]
+	both := object.union(system, {"strings": array.concat(system.strings, other)})
+	verdicts := test.verdicts(both, reverse_current.check, {"string.south.a.isc_stc": "0 A", "pv_input.main.1.reverse_current": "5 A"}) with input as both
+	["meets"] == [v.verdict | some v in verdicts; v.about == "pv_input.main.1"]
+}

@@ -9,6 +9,7 @@ cases := {
 	"a step above": {"design": "meets", "facts": {"charge_source.engine.charge_voltage": "28.80288 V"}, "about": "charge_source.engine", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"charge_source.engine.charge_voltage": null}, "about": "charge_source.engine", "verdict": "unproven"},
 	"unknown battery.peat-100.absorption_max": {"design": "meets", "facts": {"battery.peat-100.absorption_max": null}, "about": "charge_source.engine", "verdict": "unproven"},
+	"two batteries in series": {"design": "meets", "facts": {"bank.house.series": 2, "charge_source.engine.charge_voltage": "50 V"}, "about": "charge_source.engine", "verdict": "meets"},
 }
 
 test_cases[name] if {

@@ -21,3 +21,11 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, string_fuse_carries.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# No fuse, nothing to carry.
+test_no_fuse if {
+	system := test.facts("meets")
+	bare := object.union(system, {"strings": [object.union(s, {"protections": []}) | some s in system.strings]})
+	verdicts := test.verdicts(bare, string_fuse_carries.check, {}) with input as bare
+	{"does_not_apply"} == {v.verdict | some v in verdicts}
+}

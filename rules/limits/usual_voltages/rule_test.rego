@@ -30,6 +30,7 @@ cases := {
 	"unknown battery.bog-12.chemistry": {"design": "meets", "facts": {"battery.bog-12.chemistry": null}, "about": "charger.main", "which": "absorption", "verdict": "unproven"},
 	"nmc has no usual float": {"design": "meets", "facts": {"battery.bog-12.chemistry": "nmc"}, "about": "charger.main", "which": "float", "verdict": "does_not_apply"},
 	"not equalized": {"design": "meets", "facts": {"charger.main.settings.equalize": false}, "about": "charger.main", "which": "equalizing", "verdict": "does_not_apply"},
+	"gel is not equalized": {"design": "meets", "facts": {"battery.bog-12.chemistry": "gel", "charger.main.settings.equalize": true}, "about": "charger.main", "which": "equalizing", "verdict": "does_not_apply"},
 }
 
 test_cases[name] if {

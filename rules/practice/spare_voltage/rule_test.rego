@@ -18,3 +18,12 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, spare_voltage.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# A panel on another input counts for that one alone.
+test_another_input if {
+	system := test.facts("meets")
+	other := [object.union(s, {"pv_input": {"id": "pv_input.other.1"}, "panels": [{"tolerance": i.mismatch_loss}]}) | some s in system.strings; some i in system.pv_inputs]
+	both := object.union(system, {"strings": array.concat(system.strings, other)})
+	verdicts := test.verdicts(both, spare_voltage.check, {"pv_input.main.1.mismatch_loss": "90 %"}) with input as both
+	["meets"] == [v.verdict | some v in verdicts; v.about == "pv_input.main.1"]
+}

@@ -6,6 +6,9 @@
 #   each: banks
 #   source: common practice
 #   remedy: take plus and minus off at opposite corners, or join all strings at busbars
+#   equivalent:
+#     - mutant: "1 x 1.01"
+#       reason: "strings are counted whole: more than 1.01 is more than 1"
 package codebooks.practice.take_off
 
 check contains {

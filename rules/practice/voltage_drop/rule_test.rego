@@ -9,6 +9,7 @@ cases := {
 	"a step above": {"design": "meets", "facts": {"cable_run.array.south.path_drop": "3.0003 %"}, "about": "cable_run.array.south", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"cable_run.array.south.path_drop": null}, "about": "cable_run.array.south", "verdict": "unproven"},
 	"unknown length": {"design": "meets", "facts": {"cable_run.array.south.length": null}, "about": "cable_run.array.south", "verdict": "unproven"},
+	"the limit is its own": {"design": "meets", "facts": {"cable_run.array.south.path_drop": "2 %", "param.practice.mismatch_max": "1 %", "param.practice.voltage_drop_max": "2 %"}, "about": "cable_run.array.south", "verdict": "meets"},
 }
 
 test_cases[name] if {

@@ -1,0 +1,1 @@
+# expect: meets bookname.lamp_run on cable_run.load.lamps

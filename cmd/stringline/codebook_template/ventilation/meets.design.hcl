@@ -1,0 +1,1 @@
+# expect: meets bookname.ventilation on bank.house

@@ -7,7 +7,7 @@ cases := {
 	"a gPV fuse": {"design": "meets", "facts": {"protection.string.south.a.declared.us_2023.pv_listed": null}, "about": "protection.string.south.a", "verdict": "meets"},
 	"another fuse": {"design": "meets", "facts": {"protection.string.south.a.class": "gG", "protection.string.south.a.declared.us_2023.pv_listed": false}, "about": "protection.string.south.a", "verdict": "breaks"},
 	"another fuse so listed": {"design": "meets", "facts": {"protection.string.south.a.class": "gG", "protection.string.south.a.declared.us_2023.pv_listed": true}, "about": "protection.string.south.a", "verdict": "meets"},
-	"another fuse, silent": {"design": "meets", "facts": {"protection.string.south.a.class": "gG"}, "about": "protection.string.south.a", "verdict": "unproven"},
+	"another fuse, silent": {"design": "meets", "facts": {"protection.string.south.a.class": "gG", "protection.string.south.a.declared.us_2023.pv_listed": null}, "about": "protection.string.south.a", "verdict": "unproven"},
 	"a breaker not so listed": {"design": "meets", "facts": {"protection.array.south.declared.us_2023.pv_listed": false}, "about": "protection.array.south", "verdict": "breaks"},
 	"a bank's fuse": {"design": "meets", "facts": {}, "about": "protection.bank.house", "verdict": "does_not_apply"},
 	"on a boat": {"design": "meets", "facts": {"site.place": "boat"}, "about": "protection.string.south.a", "verdict": "does_not_apply"},

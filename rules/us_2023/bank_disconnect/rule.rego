@@ -1,0 +1,24 @@
+# METADATA
+# title: A disconnect separates the bank from everything else
+# description: A bank cannot be switched off inside. All ungrounded conductors need a switch, in sight of the cells where their voltage is above 60 V. Nominal voltage counts in our reading.
+# custom:
+#   grade: stop
+#   each: banks
+#   source: NEC 2023 706.15(A), 480.7(A)
+#   cites: [nec_2023]
+#   remedy: put a switch rated for direct current beside the bank
+package codebooks.us_2023.bank_disconnect
+
+import data.codebooks.us_2023.shared
+
+check contains {
+	"about": b.id, "which": "switch", "when": shared.premises(input.site), "otherwise": "not under this code",
+	"is": fact.number(count(b.disconnects), ""), "at_least": fact.number(1, ""),
+	"say": "{is} switches stand in the main conductors of {about}; {limit} is due.",
+} if some b in input.banks
+
+check contains {
+	"about": b.id, "which": "in sight", "when": fact.all([shared.premises(input.site), fact.more_than(b.nominal, fact.number(60, "V"))]),
+	"otherwise": "not above 60 V, or not under this code",
+	"is_true": b.declared.in_sight_disconnect, "because": "the switch is not in sight of the cells",
+} if some b in input.banks

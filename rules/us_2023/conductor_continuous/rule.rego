@@ -5,7 +5,7 @@
 #   grade: stop
 #   each: cable_runs
 #   waivable: false
-#   source: NEC 2023 690.8(A)(1), 690.8(B)(1), 210.19, 215.2, 706.30(B), Tables 310.16 and 310.17
+#   source: NEC 2023 690.8(A)(1), 690.8(B)(1), 210.19, 215.2, 706.30(B), 706.30(A), Tables 310.16 and 310.17
 #   cites: [nec_2023, nec_2023_memory]
 #   remedy: use a larger conductor
 package codebooks.us_2023.conductor_continuous

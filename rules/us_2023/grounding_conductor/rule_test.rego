@@ -18,6 +18,7 @@ cases := {
 	"15 A device: 14 AWG": {"design": "meets", "facts": {"protection.array.south.rating": "15 A", "cable_run.array.south.grounding_size": "14 AWG"}, "about": "cable_run.array.south", "verdict": "meets"},
 	"15 A device: 16 AWG": {"design": "meets", "facts": {"protection.array.south.rating": "15 A", "cable_run.array.south.grounding_size": "16 AWG"}, "about": "cable_run.array.south", "verdict": "breaks"},
 	"never larger than the circuit's: 14 AWG": {"design": "meets", "facts": {"protection.array.south.rating": "40 A", "cable_run.array.south.size": "14 AWG", "cable_run.array.south.grounding_size": "14 AWG"}, "about": "cable_run.array.south", "verdict": "meets"},
+	"800 A device: 1/0 AWG": {"design": "meets", "facts": {"protection.array.south.rating": "800 A", "cable_run.array.south.size": "250 kcmil", "cable_run.array.south.grounding_size": "1/0 AWG"}, "about": "cable_run.array.south", "verdict": "meets"},
 	"beyond the table": {"design": "meets", "facts": {"protection.array.south.rating": "801 A"}, "about": "cable_run.array.south", "verdict": "does_not_apply"},
 	"a bank's": {"design": "meets", "facts": {}, "about": "cable_run.bank.house", "verdict": "does_not_apply"},
 	"unknown cable_run.array.south.grounding_size": {"design": "meets", "facts": {"cable_run.array.south.grounding_size": null}, "about": "cable_run.array.south", "verdict": "unproven"},

@@ -14,6 +14,7 @@ cases := {
 	"30 V by itself": {"design": "meets", "facts": {"string.south.a.voc_cold": "30 V", "array.south.declared.us_2023.shutdown_voltage_outside": null}, "about": "array.south", "which": "outside", "verdict": "does_not_apply"},
 	"30.1 V by itself": {"design": "meets", "facts": {"string.south.a.voc_cold": "30.1 V", "array.south.declared.us_2023.shutdown_voltage_outside": null}, "about": "array.south", "which": "outside", "verdict": "unproven"},
 	"80 V by itself": {"design": "meets", "facts": {"string.south.a.voc_cold": "80 V", "array.south.declared.us_2023.shutdown_voltage_inside": null}, "about": "array.south", "which": "inside", "verdict": "does_not_apply"},
+	"80.1 V by itself": {"design": "meets", "facts": {"string.south.a.voc_cold": "80.1 V", "array.south.declared.us_2023.shutdown_voltage_inside": null}, "about": "array.south", "which": "inside", "verdict": "unproven"},
 	"hazard control": {"design": "meets", "facts": {"array.south.declared.us_2023.hazard_control": true, "array.south.declared.us_2023.shutdown_voltage_inside": null}, "about": "array.south", "which": "inside", "verdict": "does_not_apply"},
 	"on the ground": {"design": "meets", "facts": {"array.south.declared.us_2023.on_building": false, "array.south.mounting": "open_rack", "array.south.declared.us_2023.rapid_shutdown": null}, "about": "array.south", "which": "function", "verdict": "does_not_apply"},
 	"a structure for PV alone": {"design": "meets", "facts": {"site.declared.us_2023.structure": "pv_only"}, "about": "array.south", "which": "function", "verdict": "does_not_apply"},

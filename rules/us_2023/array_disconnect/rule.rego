@@ -21,8 +21,7 @@ check contains {
 
 check contains {
 	"about": a.id, "when": shared.on_land(input.site), "otherwise": "not under this code",
-	"is": fact.number(0, ""), "at_least": fact.number(1, ""),
-	"say": "No switch stands between {about} and its controller.",
+	"is_true": false, "because": "no switch stands between the array and its controller",
 } if {
 	some a in input.arrays
 	count(array.concat(a.disconnects, a.protections)) == 0

@@ -13,8 +13,7 @@ import data.codebooks.us_2023.shared
 
 check contains {
 	"about": b.id, "which": "switch", "when": shared.premises(input.site), "otherwise": "not under this code",
-	"is": fact.number(count(b.disconnects), ""), "at_least": fact.number(1, ""),
-	"say": "{is} switches stand in the main conductors of {about}; {limit} is due.",
+	"is_true": count(b.disconnects) > 0, "because": "no switch stands in the bank's main conductors",
 } if some b in input.banks
 
 check contains {

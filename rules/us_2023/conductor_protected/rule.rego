@@ -17,14 +17,13 @@ check contains {
 	"is": fact.largest([fed(r), shared.maximum_current(r)]), "at_most": shared.corrected(r),
 } if {
 	some r in input.cable_runs
-	shared.on_pv(r)
 	count(r.protections) == 0
+	count(shared.inputs(r)) > 0
 }
 
 check contains {
 	"about": r.id, "when": shared.premises(input.site), "otherwise": "not under this code",
-	"is": fact.number(count(r.protections), ""), "at_least": fact.number(1, ""),
-	"say": "{is} fuses or breakers stand beside {about}; {limit} is due.",
+	"is_true": count(r.protections) > 0, "because": "neither a fuse nor a breaker stands beside it",
 } if {
 	some r in input.cable_runs
 	not shared.on_pv(r)

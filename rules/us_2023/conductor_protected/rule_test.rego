@@ -14,6 +14,7 @@ cases := {
 	"two arrays: the other feeds 1.25 x 52.2 A: exactly": {"design": "breaks", "facts": {"cable_run.array.south.current": "30.6 A", "cable_run.array.south.fault_current_near": "82.8 A", "pv_input.main.1.isc_stc": "82.8 A"}, "about": "cable_run.array.south", "verdict": "meets"},
 	"two arrays: the other feeds a step more": {"design": "breaks", "facts": {"cable_run.array.south.current": "30.6 A", "cable_run.array.south.fault_current_near": "82.9 A", "pv_input.main.1.isc_stc": "82.9 A"}, "about": "cable_run.array.south", "verdict": "breaks"},
 	"back-feed unknown": {"design": "breaks", "facts": {"controller.butte-60.pv_backfeed_max": null}, "about": "cable_run.array.south", "verdict": "unproven"},
+	"an array's on a boat": {"design": "breaks", "facts": {"site.place": "boat"}, "about": "cable_run.array.south", "verdict": "does_not_apply"},
 	"a string's with a fuse": {"design": "meets", "facts": {}, "about": "cable_run.string.south.a", "verdict": "does_not_apply"},
 }
 

@@ -12,6 +12,7 @@ cases := {
 	"bank side: a step above": {"design": "meets", "facts": {"cable_run.charger.main.voltage": "60 V", "cable_run.charger.main.bus_voltage": "60.006 V"}, "about": "cable_run.charger.main", "verdict": "breaks"},
 	"by table at -20 degC: 1.18 x 121.5 V": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "cable_run.array.south.voltage": "143.37 V"}, "about": "cable_run.array.south", "verdict": "meets"},
 	"by table, a step less": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "cable_run.array.south.voltage": "143.36 V"}, "about": "cable_run.array.south", "verdict": "breaks"},
+	"on the AC side": {"design": "meets", "facts": {}, "about": "cable_run.load.pump", "verdict": "does_not_apply"},
 	"a vehicle's bank side": {"design": "meets", "facts": {"site.place": "vehicle"}, "about": "cable_run.charger.main", "verdict": "does_not_apply"},
 	"a vehicle's PV side": {"design": "meets", "facts": {"site.place": "vehicle"}, "about": "cable_run.array.south", "verdict": "meets"},
 	"unknown cable_run.array.south.voltage": {"design": "meets", "facts": {"cable_run.array.south.voltage": null}, "about": "cable_run.array.south", "verdict": "unproven"},

@@ -19,32 +19,6 @@ array "south" {
   string "a" {
     panels   = { "sage-330" = 3 }
     parallel = 3
-    cable_run {
-      size                 = "10 AWG"
-      length               = "6 m"
-      insulation           = "90 degC"
-      voltage              = "1000 V"
-      ampacity             = "38 A"
-      ambient              = "60 degC"
-      method               = "free_air"
-      cores                = "single"
-      grouped              = 2
-      indoors              = false
-      terminal_temperature = "75 degC"
-      connector            = "egret-4"
-      grounding_size       = "12 AWG"
-      above_roof           = "50 mm"
-      declared "us_2023" {
-        on_roof            = true
-        through_wall       = false
-        readily_accessible = false
-        raceway            = "none"
-        cable_type         = "pv_wire"
-        marking            = "plus_minus"
-        shares_raceway     = false
-        fine_strand_lugs   = true
-      }
-    }
     fuse {
       class      = "gPV"
       rating     = "20 A"
@@ -56,31 +30,6 @@ array "south" {
         pv_listed = false
         pole      = "positive"
       }
-    }
-  }
-  cable_run {
-    size                 = "6 AWG"
-    length               = "8 m"
-    insulation           = "90 degC"
-    voltage              = "600 V"
-    ampacity             = "65 A"
-    ambient              = "45 degC"
-    method               = "conduit"
-    cores                = "single"
-    grouped              = 2
-    indoors              = true
-    terminal_temperature = "75 degC"
-    grounding_size       = "10 AWG"
-    above_roof           = "25 mm"
-    declared "us_2023" {
-      on_roof            = false
-      through_wall       = false
-      readily_accessible = true
-      raceway            = "metal"
-      cable_type         = "thwn2"
-      marking            = "plus_minus"
-      shares_raceway     = false
-      fine_strand_lugs   = true
     }
   }
   breaker {

@@ -22,8 +22,7 @@ check contains {
 }
 
 check contains {
-	"about": s.id, "is": fact.number(0, ""), "at_least": fact.number(1, ""),
-	"say": "No conductor is described that the plugs of {about} mate with.", "remedy": "add the string's or the array's cable_run with its connector",
+	"about": s.id, "is_true": false, "because": "no conductor is described that the string's plugs mate with", "remedy": "add the string's or the array's cable_run with its connector",
 } if {
 	some s in input.strings
 	count(runs(s)) == 0

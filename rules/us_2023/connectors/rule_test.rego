@@ -4,6 +4,7 @@ import data.codebooks.us_2023.connectors
 
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {
+	"no conductor": {"design": "breaks", "facts": {}, "about": "string.south.a", "verdict": "breaks"},
 	"alike": {"design": "meets", "facts": {}, "about": "string.south.a", "verdict": "meets"},
 	"unlike": {"design": "meets", "facts": {"cable_run.string.south.a.connector": "egret-4"}, "about": "string.south.a", "verdict": "breaks"},
 	"unlike, listed to be mated": {"design": "meets", "facts": {"cable_run.string.south.a.connector": "egret-4", "array.south.declared.us_2023.connectors_intermatable": true}, "about": "string.south.a", "verdict": "does_not_apply"},

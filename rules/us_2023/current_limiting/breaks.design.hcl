@@ -47,18 +47,6 @@ bank "house" {
         through_wall     = false
       }
     }
-    fuse {
-      class      = "ANL"
-      rating     = "125 A"
-      voltage    = "125 V"
-      interrupts = "20 kA"
-      dc_rated   = true
-      distance   = "0.2 m"
-      declared "us_2023" {
-        at_source        = true
-        current_limiting = false
-      }
-    }
   }
   disconnect {
     rating     = "200 A"

@@ -21,7 +21,7 @@ check contains {
 
 check contains {
 	"about": b.id, "when": shared.premises(input.site), "otherwise": "not under this code",
-	"is": fact.number(0, ""), "at_least": fact.number(1, ""), "say": "No fuse or breaker stands in the main conductors of {about}.",
+	"is_true": false, "because": "no fuse or breaker stands in the bank's main conductors",
 } if {
 	some b in input.banks
 	count(devices(b)) == 0

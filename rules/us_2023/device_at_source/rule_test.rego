@@ -4,6 +4,7 @@ import data.codebooks.us_2023.device_at_source
 
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {
+	"on the AC side": {"design": "meets", "facts": {}, "about": "protection.load.pump", "verdict": "does_not_apply"},
 	"there": {"design": "meets", "facts": {}, "about": "protection.load.lights", "verdict": "meets"},
 	"not there": {"design": "meets", "facts": {"protection.charger.main.declared.us_2023.at_source": false}, "about": "protection.charger.main", "verdict": "breaks"},
 	"a string's": {"design": "meets", "facts": {}, "about": "protection.string.south.a", "verdict": "does_not_apply"},

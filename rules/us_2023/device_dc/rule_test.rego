@@ -4,6 +4,7 @@ import data.codebooks.us_2023.device_dc
 
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {
+	"on the AC side": {"design": "meets", "facts": {}, "about": "protection.load.pump", "verdict": "does_not_apply"},
 	"rated": {"design": "meets", "facts": {}, "about": "protection.charger.main", "verdict": "meets"},
 	"not rated": {"design": "meets", "facts": {"protection.charger.main.dc_rated": false}, "about": "protection.charger.main", "verdict": "breaks"},
 	"a string's not rated": {"design": "meets", "facts": {"protection.string.south.a.dc_rated": false}, "about": "protection.string.south.a", "verdict": "breaks"},

@@ -4,6 +4,7 @@ import data.codebooks.us_2023.device_poles
 
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {
+	"on the AC side": {"design": "meets", "facts": {}, "about": "protection.load.pump", "verdict": "does_not_apply"},
 	"floating, two poles": {"design": "meets", "facts": {}, "about": "protection.charger.main", "verdict": "meets"},
 	"floating, one pole": {"design": "meets", "facts": {"protection.charger.main.poles": 1}, "about": "protection.charger.main", "verdict": "breaks"},
 	"grounded": {"design": "meets", "facts": {"grounding.dc": "negative", "protection.charger.main.poles": 1}, "about": "protection.charger.main", "verdict": "does_not_apply"},

@@ -17,13 +17,12 @@ check contains {
 	"is": p.rating, "at_most": shared.largest_device(p, r),
 } if {
 	some p in input.protections
-	not shared.in_each(p)
 	some r in shared.runs_beside(p, input.cable_runs)
 }
 
 check contains {
-	"about": p.id, "is": fact.number(0, ""), "at_least": fact.number(1, ""),
-	"say": "No conductor is described that {about} protects.", "remedy": "add the cable_run that it protects beside it",
+	"about": p.id, "is_true": false, "because": "no conductor is described that it protects",
+	"remedy": "add the cable_run that it protects beside it",
 } if {
 	some p in input.protections
 	not shared.in_each(p)

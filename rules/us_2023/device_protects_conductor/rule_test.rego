@@ -24,6 +24,7 @@ cases := {
 	"six of 300 kcmil: 1843 A, not rounded up": {"design": "meets", "facts": {"protection.charger.main.rating": "1843.2 A", "cable_run.charger.main.size": "300 kcmil", "cable_run.charger.main.per_pole": 6}, "about": "protection.charger.main", "verdict": "meets"},
 	"six of 300 kcmil: a step above": {"design": "meets", "facts": {"protection.charger.main.rating": "1844 A", "cable_run.charger.main.size": "300 kcmil", "cable_run.charger.main.per_pole": 6}, "about": "protection.charger.main", "verdict": "breaks"},
 	"each battery's": {"design": "meets", "facts": {}, "about": "protection.bank.house.each", "verdict": "does_not_apply"},
+	"no conductor beside it": {"design": "breaks", "facts": {}, "about": "protection.supply.twelve", "verdict": "breaks"},
 	"unknown protection.array.south.rating": {"design": "meets", "facts": {"protection.array.south.rating": null}, "about": "protection.array.south", "verdict": "unproven"},
 	"unknown cable_run.array.south.ambient": {"design": "meets", "facts": {"cable_run.array.south.ambient": null}, "about": "protection.array.south", "verdict": "unproven"},
 	"unknown cable_run.array.south.size": {"design": "meets", "facts": {"cable_run.array.south.size": null}, "about": "protection.array.south", "verdict": "unproven"},

@@ -12,6 +12,7 @@ cases := {
 	"bank side: a step above": {"design": "meets", "facts": {"protection.charger.main.voltage": "60 V", "protection.charger.main.bus_voltage": "60.006 V"}, "about": "protection.charger.main", "verdict": "breaks"},
 	"by table at -20 degC: 1.18 x 121.5 V": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "protection.array.south.voltage": "143.37 V"}, "about": "protection.array.south", "verdict": "meets"},
 	"by table, a step less": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "protection.array.south.voltage": "143.36 V"}, "about": "protection.array.south", "verdict": "breaks"},
+	"on the AC side": {"design": "meets", "facts": {}, "about": "protection.load.pump", "verdict": "does_not_apply"},
 	"a vehicle's bank side": {"design": "meets", "facts": {"site.place": "vehicle"}, "about": "protection.charger.main", "verdict": "does_not_apply"},
 	"a vehicle's PV side": {"design": "meets", "facts": {"site.place": "vehicle"}, "about": "protection.array.south", "verdict": "meets"},
 	"unknown protection.array.south.voltage": {"design": "meets", "facts": {"protection.array.south.voltage": null}, "about": "protection.array.south", "verdict": "unproven"},

@@ -4,6 +4,7 @@ import data.codebooks.us_2023.disconnect_dc
 
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {
+	"on the AC side": {"design": "meets", "facts": {}, "about": "disconnect.load.pump", "verdict": "does_not_apply"},
 	"rated": {"design": "meets", "facts": {}, "about": "disconnect.bank.house", "verdict": "meets"},
 	"not rated": {"design": "meets", "facts": {"disconnect.bank.house.dc_rated": false}, "about": "disconnect.bank.house", "verdict": "breaks"},
 	"an array's not rated": {"design": "meets", "facts": {"disconnect.array.south.dc_rated": false}, "about": "disconnect.array.south", "verdict": "breaks"},

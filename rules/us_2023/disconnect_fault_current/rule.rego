@@ -21,8 +21,7 @@ check contains {
 }
 
 check contains {
-	"about": d.id, "is": fact.number(0, ""), "at_least": fact.number(1, ""),
-	"say": "No conductor is described beside {about}.", "remedy": "add the cable_run that it stands in",
+	"about": d.id, "is_true": false, "because": "no conductor is described beside it", "remedy": "add the cable_run that it stands in",
 } if {
 	some d in input.disconnects
 	not shared.on_ac(d)

@@ -4,6 +4,7 @@ import data.codebooks.us_2023.disconnect_poles
 
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {
+	"on the AC side": {"design": "meets", "facts": {}, "about": "disconnect.load.pump", "verdict": "does_not_apply"},
 	"one pole in a PV circuit": {"design": "meets", "facts": {"disconnect.array.south.poles": 1}, "about": "disconnect.array.south", "verdict": "breaks"},
 	"solidly grounded": {"design": "meets", "facts": {"disconnect.array.south.poles": 1, "grounding.ground_fault_protection": false}, "about": "disconnect.array.south", "verdict": "does_not_apply"},
 	"floating bank, one pole": {"design": "meets", "facts": {"grounding.dc": "floating"}, "about": "disconnect.bank.house", "verdict": "breaks"},

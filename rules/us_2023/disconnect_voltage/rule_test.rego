@@ -12,6 +12,7 @@ cases := {
 	"bank side: a step above": {"design": "meets", "facts": {"disconnect.bank.house.voltage": "60 V", "disconnect.bank.house.bus_voltage": "60.006 V"}, "about": "disconnect.bank.house", "verdict": "breaks"},
 	"by table at -20 degC: 1.18 x 121.5 V": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "disconnect.array.south.voltage": "143.37 V"}, "about": "disconnect.array.south", "verdict": "meets"},
 	"by table, a step less": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "disconnect.array.south.voltage": "143.36 V"}, "about": "disconnect.array.south", "verdict": "breaks"},
+	"on the AC side": {"design": "meets", "facts": {}, "about": "disconnect.load.pump", "verdict": "does_not_apply"},
 	"a vehicle's bank side": {"design": "meets", "facts": {"site.place": "vehicle"}, "about": "disconnect.bank.house", "verdict": "does_not_apply"},
 	"a vehicle's PV side": {"design": "meets", "facts": {"site.place": "vehicle"}, "about": "disconnect.array.south", "verdict": "meets"},
 	"unknown disconnect.array.south.voltage": {"design": "meets", "facts": {"disconnect.array.south.voltage": null}, "about": "disconnect.array.south", "verdict": "unproven"},

@@ -13,8 +13,7 @@ import data.codebooks.us_2023.shared
 
 check contains {
 	"about": p.id, "when": fact.all([shared.premises(input.site), fact.one_of(p.kind, ["fuse"]), p.two_way]), "otherwise": "no fuse, live from one side alone, or not under this code",
-	"is": fact.number(count(switches(p)), ""), "at_least": fact.number(1, ""),
-	"say": "{is} switches isolate {about} from its two sides; {limit} is due.",
+	"is_true": count(switches(p)) > 0, "because": "no switch isolates it from its two sides",
 } if {
 	some p in input.protections
 	not shared.on_pv(p)

@@ -12,15 +12,12 @@ package codebooks.us_2023.ground_fault
 import data.codebooks.us_2023.shared
 
 check contains {
-	"about": input.grounding.id, "when": fact.all([shared.on_land(input.site), fact.any([shared.above_30_v_or_8_a(i, input.strings) | some i in input.pv_inputs])]),
+	"about": input.grounding.id, "when": fact.all([shared.on_land(input.site), fact.any(array.concat([false], [shared.above_30_v_or_8_a(i, input.strings) | some i in input.pv_inputs]))]),
 	"otherwise": "no PV circuit above 30 V or 8 A, or not under this code",
 	"is_true": fact.any([input.grounding.ground_fault_protection, excepted]), "because": "no ground-fault protection, and no exception for a small, solidly grounded array off buildings",
 } if {
-	count(input.pv_inputs) > 0
 	excepted := fact.all(array.concat(
 		[shared.solidly_grounded(input.grounding)],
 		array.concat([fact.at_least(2, i.parallel_strings) | some i in input.pv_inputs], [fact.no(shared.on_building(a, input.site)) | some a in input.arrays]),
 	))
 }
-
-check contains {"about": input.grounding.id, "does_not_apply": "there is no array"} if count(input.pv_inputs) == 0

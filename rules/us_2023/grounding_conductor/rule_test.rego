@@ -13,6 +13,7 @@ cases := {
 	"60 A device: 10 AWG": {"design": "meets", "facts": {"protection.array.south.rating": "60 A"}, "about": "cable_run.array.south", "verdict": "meets"},
 	"63 A device: 10 AWG": {"design": "meets", "facts": {"protection.array.south.rating": "63 A"}, "about": "cable_run.array.south", "verdict": "breaks"},
 	"63 A device: 8 AWG": {"design": "meets", "facts": {"protection.array.south.rating": "63 A", "cable_run.array.south.grounding_size": "8 AWG"}, "about": "cable_run.array.south", "verdict": "meets"},
+	"two conductors a pole count together": {"design": "meets", "facts": {"cable_run.array.south.size": "12 AWG", "cable_run.array.south.per_pole": 2, "cable_run.array.south.grounding_size": "12 AWG"}, "about": "cable_run.array.south", "verdict": "breaks"},
 	"30 A device: 10 AWG": {"design": "meets", "facts": {"protection.array.south.rating": "30 A"}, "about": "cable_run.array.south", "verdict": "meets"},
 	"20 A device: 12 AWG": {"design": "meets", "facts": {"protection.array.south.rating": "20 A", "cable_run.array.south.grounding_size": "12 AWG"}, "about": "cable_run.array.south", "verdict": "meets"},
 	"15 A device: 14 AWG": {"design": "meets", "facts": {"protection.array.south.rating": "15 A", "cable_run.array.south.grounding_size": "14 AWG"}, "about": "cable_run.array.south", "verdict": "meets"},

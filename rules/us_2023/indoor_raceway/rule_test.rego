@@ -11,6 +11,7 @@ cases := {
 	"metal-clad cable": {"design": "meets", "facts": {"cable_run.array.south.declared.us_2023.raceway": "mc_cable"}, "about": "cable_run.array.south", "verdict": "meets"},
 	"30 V and 6.4 A: exactly 8.0 A": {"design": "meets", "facts": {"string.south.a.voc_cold": "30 V", "cable_run.array.south.current": "6.4 A", "cable_run.array.south.declared.us_2023.raceway": "none"}, "about": "cable_run.array.south", "verdict": "does_not_apply"},
 	"30 V and 6.5 A": {"design": "meets", "facts": {"string.south.a.voc_cold": "30 V", "cable_run.array.south.current": "6.5 A", "cable_run.array.south.declared.us_2023.raceway": "none"}, "about": "cable_run.array.south", "verdict": "breaks"},
+	"30 V and 6.45 A": {"design": "meets", "facts": {"string.south.a.voc_cold": "30 V", "cable_run.array.south.current": "6.45 A", "cable_run.array.south.declared.us_2023.raceway": "none"}, "about": "cable_run.array.south", "verdict": "breaks"},
 	"30.1 V and 6.4 A": {"design": "meets", "facts": {"string.south.a.voc_cold": "30.1 V", "cable_run.array.south.current": "6.4 A", "cable_run.array.south.declared.us_2023.raceway": "none"}, "about": "cable_run.array.south", "verdict": "breaks"},
 	"hazard control": {"design": "meets", "facts": {"array.south.declared.us_2023.hazard_control": true, "cable_run.array.south.declared.us_2023.raceway": "none"}, "about": "cable_run.array.south", "verdict": "does_not_apply"},
 	"outdoors": {"design": "meets", "facts": {}, "about": "cable_run.string.south.a", "verdict": "does_not_apply"},

@@ -9,6 +9,7 @@ cases := {
 	"exactly at the limit": {"design": "meets", "facts": {"protection.bank.house.fault_current": "20000 A"}, "about": "protection.bank.house", "verdict": "meets"},
 	"a step below": {"design": "meets", "facts": {"protection.bank.house.fault_current": "19998 A"}, "about": "protection.bank.house", "verdict": "meets"},
 	"a step above": {"design": "meets", "facts": {"protection.bank.house.fault_current": "20002 A"}, "about": "protection.bank.house", "verdict": "breaks"},
+	"on the AC side": {"design": "meets", "facts": {}, "about": "protection.load.pump", "verdict": "does_not_apply"},
 	"bank of 7.2 kA, breaker without a mark at 5 kA": {"design": "meets", "facts": {"protection.charger.main.fault_current": "7.2 kA", "protection.charger.main.interrupts": "5 kA"}, "about": "protection.charger.main", "verdict": "breaks"},
 	"unknown protection.bank.house.interrupts": {"design": "meets", "facts": {"protection.bank.house.interrupts": null}, "about": "protection.bank.house", "verdict": "unproven"},
 	"unknown battery.mesa-100.short_circuit_current": {"design": "meets", "facts": {"battery.mesa-100.short_circuit_current": null}, "about": "protection.bank.house", "verdict": "unproven"},

@@ -11,7 +11,7 @@ package codebooks.us_2023.pv_device_pole
 
 import data.codebooks.us_2023.shared
 
-# Each against every other; a device of two poles goes with any.
+# Each against every one, itself too; a device of two poles goes with any.
 check contains {
 	"about": p.id, "which": q.id,
 	"when": fact.all([shared.on_land(input.site), fact.no(fact.one_of(p.declared.pole, ["both"])), fact.no(fact.one_of(q.declared.pole, ["both"]))]),
@@ -19,14 +19,12 @@ check contains {
 	"is": p.declared.pole, "equals": q.declared.pole,
 } if {
 	some p in input.protections
-	some q in others(p)
+	shared.on_pv(p)
+	some q in input.protections
+	shared.on_pv(q)
 }
 
-check contains {"about": p.id, "does_not_apply": "no other device stands in a PV circuit with it"} if {
+check contains {"about": p.id, "does_not_apply": "not in a PV circuit"} if {
 	some p in input.protections
-	count(others(p)) == 0
+	not shared.on_pv(p)
 }
-
-others(p) := [q | some q in input.protections; shared.on_pv(q); q.id != p.id] if shared.on_pv(p)
-
-others(p) := [] if not shared.on_pv(p)

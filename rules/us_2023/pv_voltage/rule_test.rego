@@ -25,6 +25,8 @@ cases := {
 	"the table is not for thin film": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "panel.sage-330.technology": "thin_film"}, "about": "string.south.a", "which": "by table", "verdict": "does_not_apply"},
 	"kind of cell unknown": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "panel.sage-330.technology": null}, "about": "string.south.a", "which": "by table", "verdict": "unproven"},
 	"with coefficients the table is not asked": {"design": "meets", "facts": {"panel.sage-330.technology": null}, "about": "string.south.a", "which": "by table", "verdict": "does_not_apply"},
+	"by table, coefficients do not count": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false}, "about": "string.south.a", "which": "by its coefficients", "verdict": "does_not_apply"},
+	"on a boat by table": {"design": "meets", "facts": {"site.place": "boat", "string.south.a.temp_voc_given": false}, "about": "string.south.a", "which": "by table", "verdict": "does_not_apply"},
 	"unknown site.coldest": {"design": "meets", "facts": {"site.coldest": null}, "about": "string.south.a", "which": "by its coefficients", "verdict": "unproven"},
 	"unknown panel.sage-330.voc": {"design": "meets", "facts": {"panel.sage-330.voc": null}, "about": "string.south.a", "which": "by its coefficients", "verdict": "unproven"},
 	"unknown controller.butte-60.pv_voltage_max": {"design": "meets", "facts": {"controller.butte-60.pv_voltage_max": null}, "about": "string.south.a", "which": "by its coefficients", "verdict": "unproven"},

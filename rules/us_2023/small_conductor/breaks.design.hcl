@@ -110,3 +110,19 @@ array "south" {
     }
   }
 }
+
+supply "twelve" {
+  converter = "gulch-20"
+  from      = "bank.house"
+  fuse {
+    class      = "other"
+    rating     = "15 A"
+    voltage    = "60 V"
+    interrupts = "20 kA"
+    dc_rated   = true
+    distance   = "0.2 m"
+    declared "us_2023" {
+      at_source = true
+    }
+  }
+}

@@ -19,7 +19,6 @@ check contains {
 	"at_most": fact.either(fact.at_least(shared.size(r), least(r)), fact.lookup("small_240_4_d", [r.material, shared.size(r)]), fact.number(0, "A")),
 } if {
 	some p in input.protections
-	not shared.in_each(p)
 	some r in shared.runs_beside(p, input.cable_runs)
 }
 
@@ -27,8 +26,8 @@ check contains {
 least(r) := fact.either(fact.one_of(r.material, ["Cu"]), fact.number(18, "AWG"), fact.number(12, "AWG"))
 
 check contains {
-	"about": p.id, "is": fact.number(0, ""), "at_least": fact.number(1, ""),
-	"say": "No conductor is described that {about} protects.", "remedy": "add the cable_run that it protects beside it",
+	"about": p.id, "is_true": false, "because": "no conductor is described that it protects",
+	"remedy": "add the cable_run that it protects beside it",
 } if {
 	some p in input.protections
 	not shared.in_each(p)

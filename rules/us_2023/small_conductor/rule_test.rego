@@ -28,6 +28,8 @@ cases := {
 	"10 AWG aluminum: a step below": {"design": "meets", "facts": {"cable_run.string.south.a.material": "Al", "protection.string.south.a.rating": "24.9975 A"}, "about": "protection.string.south.a", "verdict": "meets"},
 	"10 AWG aluminum: a step above": {"design": "meets", "facts": {"cable_run.string.south.a.material": "Al", "protection.string.south.a.rating": "25.0025 A"}, "about": "protection.string.south.a", "verdict": "breaks"},
 	"10 AWG in free air, 55 A: a 35 A device": {"design": "meets", "facts": {"protection.string.south.a.rating": "35 A", "cable_run.string.south.a.ambient": "30 degC"}, "about": "protection.string.south.a", "verdict": "breaks"},
+	"no conductor beside it": {"design": "breaks", "facts": {}, "about": "protection.supply.twelve", "verdict": "breaks"},
+	"each battery's": {"design": "meets", "facts": {}, "about": "protection.bank.house.each", "verdict": "does_not_apply"},
 	"8 AWG is larger": {"design": "meets", "facts": {"protection.string.south.a.rating": "35 A", "cable_run.string.south.a.size": "8 AWG"}, "about": "protection.string.south.a", "verdict": "does_not_apply"},
 	"8.37 mm2, as printed, is 8 AWG": {"design": "meets", "facts": {"protection.string.south.a.rating": "35 A", "cable_run.string.south.a.size": "8.37 mm2"}, "about": "protection.string.south.a", "verdict": "does_not_apply"},
 	"6 mm2 is 10 AWG": {"design": "meets", "facts": {"protection.string.south.a.rating": "35 A", "cable_run.string.south.a.size": "6 mm2"}, "about": "protection.string.south.a", "verdict": "breaks"},

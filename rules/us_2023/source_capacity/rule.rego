@@ -13,15 +13,7 @@ import data.codebooks.us_2023.shared
 
 check contains {
 	"about": o.id, "when": shared.premises(input.site), "otherwise": "not under this code",
-	"is": fact.largest([l.power | some l in loads(o)]), "at_most": o.inverter.continuous,
-} if {
-	some o in input.ac_outputs
-	count(loads(o)) > 0
-}
-
-check contains {"about": o.id, "does_not_apply": "no load is described on it"} if {
-	some o in input.ac_outputs
-	count(loads(o)) == 0
-}
+	"is": fact.largest(array.concat([fact.number(0, "W")], [l.power | some l in loads(o)])), "at_most": o.inverter.continuous,
+} if some o in input.ac_outputs
 
 loads(o) := [l | some l in input.loads; some x in l.ac_outputs; x.id == o.id]

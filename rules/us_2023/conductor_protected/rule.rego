@@ -12,13 +12,13 @@ package codebooks.us_2023.conductor_protected
 
 import data.codebooks.us_2023.shared
 
+# A run on the bank's side is on no controller input, and has no fed(r).
 check contains {
 	"about": r.id, "when": shared.on_land(input.site), "otherwise": "not under this code",
 	"is": fact.largest([fed(r), shared.maximum_current(r)]), "at_most": shared.corrected(r),
 } if {
 	some r in input.cable_runs
 	count(r.protections) == 0
-	count(shared.inputs(r)) > 0
 }
 
 check contains {
@@ -35,6 +35,6 @@ check contains {"about": r.id, "does_not_apply": "a device stands beside it: us_
 	count(r.protections) > 0
 }
 
-# What all else on the input can feed into it: 1.25 x Isc of what does not flow
+# Of a PV run, what all else on the input can feed into it: 1.25 x Isc of what does not flow
 # through it in service, and the controller's back-feed.
 fed(r) := fact.plus([fact.minus(r.fault_current_near, r.current), fact.times([0.25, fact.minus(i.isc_stc, r.current)])]) if some i in shared.inputs(r)

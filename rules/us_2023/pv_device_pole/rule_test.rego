@@ -10,6 +10,7 @@ cases := {
 	"the other opens both": {"design": "meets", "facts": {"protection.array.south.declared.us_2023.pole": "both"}, "about": "protection.string.south.a", "which": "protection.array.south", "verdict": "does_not_apply"},
 	"a PV device is not compared with the bank's": {"design": "meets", "facts": {}, "about": "protection.string.south.a", "which": "protection.bank.house", "verdict": "none"},
 	"nor the bank's with it": {"design": "meets", "facts": {}, "about": "protection.bank.house", "which": "protection.string.south.a", "verdict": "none"},
+	"and is always compared": {"design": "meets", "facts": {}, "about": "protection.string.south.a", "verdict": "none"},
 	"a bank's": {"design": "meets", "facts": {}, "about": "protection.bank.house", "verdict": "does_not_apply"},
 	"unknown protection.string.south.a.declared.us_2023.pole": {"design": "meets", "facts": {"protection.string.south.a.declared.us_2023.pole": null}, "about": "protection.string.south.a", "which": "protection.array.south", "verdict": "unproven"},
 	"on a boat": {"design": "meets", "facts": {"site.place": "boat"}, "about": "protection.string.south.a", "which": "protection.array.south", "verdict": "does_not_apply"},

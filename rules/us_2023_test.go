@@ -197,3 +197,32 @@ func limit(t *testing.T, verdicts map[string]verdict.Verdict, key string) float6
 	}
 	return *v.Limits[0].Value
 }
+
+// TestMemoryIsNoStop: no rule that rests on memory alone stops anybody.
+func TestMemoryIsNoStop(t *testing.T) {
+	files, err := fs.Sub(rules.Books, "us_2023")
+	if err != nil {
+		t.Fatal(err)
+	}
+	book, problems := judge.Load(context.Background(), judge.Source{Name: "us_2023", Files: files, Show: "us_2023", Embedded: true})
+	if book == nil {
+		t.Fatal(problems)
+	}
+	read := map[string]bool{}
+	for _, s := range book.Codebook().Sources {
+		read[s.Key] = s.Status != "from memory"
+	}
+	stops := 0
+	for _, r := range book.Rules() {
+		if r.Grade != verdict.Stop {
+			continue
+		}
+		stops++
+		if !slices.ContainsFunc(r.Cites, func(key string) bool { return read[key] }) {
+			t.Errorf("%s is a stop and cites %v, from memory alone", r.ID, r.Cites)
+		}
+	}
+	if stops < 20 {
+		t.Errorf("only %d stops", stops)
+	}
+}

@@ -7,6 +7,7 @@ cases := {
 	"without": {"design": "meets", "facts": {"grounding.ground_fault_protection": false}, "about": "grounding", "verdict": "breaks"},
 	"without, 30 V and 6.4 A: exactly 8.0 A": {"design": "meets", "facts": {"grounding.ground_fault_protection": false, "string.south.a.voc_cold": "30 V", "pv_input.main.1.isc_stc": "6.4 A"}, "about": "grounding", "verdict": "does_not_apply"},
 	"without, 30 V and 6.5 A": {"design": "meets", "facts": {"grounding.ground_fault_protection": false, "string.south.a.voc_cold": "30 V", "pv_input.main.1.isc_stc": "6.5 A"}, "about": "grounding", "verdict": "breaks"},
+	"without, 30 V and 6.45 A": {"design": "meets", "facts": {"grounding.ground_fault_protection": false, "string.south.a.voc_cold": "30 V", "pv_input.main.1.isc_stc": "6.45 A"}, "about": "grounding", "verdict": "breaks"},
 	"without, 30.1 V and 6.4 A": {"design": "meets", "facts": {"grounding.ground_fault_protection": false, "string.south.a.voc_cold": "30.1 V", "pv_input.main.1.isc_stc": "6.4 A"}, "about": "grounding", "verdict": "breaks"},
 	"two strings, solidly grounded, off buildings": {"design": "meets", "facts": {"grounding.ground_fault_protection": false, "pv_input.main.1.parallel_strings": 2, "array.south.mounting": "open_rack", "array.south.declared.us_2023.on_building": false}, "about": "grounding", "verdict": "meets"},
 	"three strings": {"design": "meets", "facts": {"grounding.ground_fault_protection": false, "array.south.mounting": "open_rack", "array.south.declared.us_2023.on_building": false}, "about": "grounding", "verdict": "breaks"},

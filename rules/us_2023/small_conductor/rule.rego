@@ -5,8 +5,8 @@
 #   grade: stop
 #   each: protections
 #   waivable: false
-#   source: NEC 2023 240.4(D)
-#   cites: [nec_2023]
+#   source: NEC 2023 240.4(D); 240.4(G) makes no exception for PV
+#   cites: [nec_2023, nec_2023_memory]
 #   remedy: use a smaller device or a larger conductor
 package codebooks.us_2023.small_conductor
 

@@ -2,6 +2,7 @@ package rules_test
 
 import (
 	"context"
+	"io/fs"
 	"regexp"
 	"slices"
 	"strings"
@@ -117,5 +118,37 @@ func TestClaimed(t *testing.T) {
 	}
 	if !slices.Equal(unclaimed, []string{"a: 690.71"}) {
 		t.Errorf("unclaimed: %v", unclaimed)
+	}
+}
+
+// TestAsked holds that a rule reads every attribute that a codebook asks designs
+// for, and every parameter: what is answered and not read would be a false comfort.
+func TestAsked(t *testing.T) {
+	for name, files := range books(t) {
+		var rego strings.Builder
+		for _, pattern := range []string{"*/rule.rego", "shared/*.rego"} {
+			found, err := fs.Glob(files, pattern)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, file := range found {
+				text, err := fs.ReadFile(files, file)
+				if err != nil {
+					t.Fatal(err)
+				}
+				rego.Write(text)
+			}
+		}
+		own := codebook.Load(files, codebook.FileName, nil)
+		for _, a := range own.Attributes {
+			if !regexp.MustCompile(`\.declared\.` + a.Name + `\b`).MatchString(rego.String()) {
+				t.Errorf("%s asks for %s of %s, and no rule reads it", name, a.Name, a.Of)
+			}
+		}
+		for _, p := range own.Parameters {
+			if !regexp.MustCompile(`\.params\.` + p.Name + `\b`).MatchString(rego.String()) {
+				t.Errorf("%s has the parameter %s, and no rule reads it", name, p.Name)
+			}
+		}
 	}
 }

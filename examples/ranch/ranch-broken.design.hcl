@@ -122,9 +122,6 @@ charger "main" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "75 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   breaker {
     rating           = "80 A"
@@ -179,7 +176,6 @@ array "south" {
       above_roof           = "50 mm"
       declared "us_2023" {
         on_roof            = true
-        through_wall       = false
         readily_accessible = false
         raceway            = "none"
         cable_type         = "pv_wire"
@@ -205,7 +201,6 @@ array "south" {
     above_roof           = "10 mm"
     declared "us_2023" {
       on_roof            = true
-      through_wall       = false
       readily_accessible = true
       raceway            = "nonmetallic"
       cable_type         = "thwn2"
@@ -265,9 +260,6 @@ ac_output "shop" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "75 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   fuse {
     class      = "T"
@@ -301,9 +293,6 @@ load "lights" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "60 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   fuse {
     class      = "other"
@@ -344,9 +333,6 @@ load "pump" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "60 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   breaker {
     rating     = "15 A"
@@ -384,9 +370,6 @@ supply "twelve" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "60 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   fuse {
     class      = "other"
@@ -428,9 +411,6 @@ charge_source "engine" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "75 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   fuse {
     class      = "T"

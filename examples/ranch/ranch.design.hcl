@@ -129,9 +129,6 @@ charger "main" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "75 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   breaker {
     rating     = "80 A"
@@ -186,7 +183,6 @@ array "south" {
       above_roof           = "50 mm"
       declared "us_2023" {
         on_roof            = true
-        through_wall       = false
         readily_accessible = false
         raceway            = "none"
         cable_type         = "pv_wire"
@@ -211,7 +207,6 @@ array "south" {
     above_roof           = "25 mm"
     declared "us_2023" {
       on_roof            = false
-      through_wall       = false
       readily_accessible = true
       raceway            = "metal"
       cable_type         = "thwn2"
@@ -269,9 +264,6 @@ ac_output "shop" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "75 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   fuse {
     class      = "T"
@@ -305,9 +297,6 @@ load "lights" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "60 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   fuse {
     class      = "other"
@@ -348,9 +337,6 @@ load "pump" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "60 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   breaker {
     rating     = "15 A"
@@ -388,9 +374,6 @@ supply "twelve" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "60 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   fuse {
     class      = "other"
@@ -432,9 +415,6 @@ charge_source "engine" {
     grouped              = 2
     indoors              = true
     terminal_temperature = "75 degC"
-    declared "us_2023" {
-      through_wall = false
-    }
   }
   fuse {
     class      = "T"

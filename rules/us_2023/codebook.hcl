@@ -87,6 +87,7 @@ covers = [
   "706.15",
   "706.15(A)",
   "706.15(B)",
+  "706.15(D)",
   "706.20(A)",
   "706.20(B)",
   "706.30(A)",
@@ -114,7 +115,7 @@ cannot_judge = [
   "690.56, 705 and 710.10 plaques and directories; other sources in parallel",
   "690.72 arrays matched to a bank without a controller",
   "706.7 commissioning and maintenance",
-  "706.15(C) and 706.15(D) marking, and switches where circuits pass walls",
+  "706.15(C) marking of the storage's disconnect",
   "480.7 and 480.9 to 480.13 beyond what is declared: supports, clearances, flame arresters",
   "110.26 working space",
   "250.66 electrodes of the AC service",
@@ -130,11 +131,6 @@ source "nec_2023" {
 source "nec_2023_memory" {
   title  = "National Electrical Code (NFPA 70), 2023: as remembered, no text read"
   status = "from memory"
-}
-
-source "astm_b258" {
-  title  = "ASTM B258, Standard nominal diameters and cross-sectional areas of AWG sizes"
-  status = "transcribed"
 }
 
 parameter "voltage_drop_max" {
@@ -224,7 +220,7 @@ attribute "on_roof" {
 attribute "through_wall" {
   of    = "cable_runs"
   kind  = "yes_no"
-  means = "passes a wall, floor or ceiling"
+  means = "of a bank's main: passes a wall, floor or ceiling"
 }
 
 attribute "readily_accessible" {

@@ -125,7 +125,6 @@ charger "main" {
     terminal_temperature = "75 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   breaker {
@@ -178,7 +177,6 @@ array "south" {
       above_roof           = "50 mm"
       declared "us_2023" {
         on_roof            = true
-        through_wall       = false
         readily_accessible = false
         raceway            = "none"
         cable_type         = "pv_wire"
@@ -216,7 +214,6 @@ array "south" {
     above_roof           = "25 mm"
     declared "us_2023" {
       on_roof            = false
-      through_wall       = false
       readily_accessible = true
       raceway            = "metal"
       cable_type         = "thwn2"
@@ -276,7 +273,6 @@ ac_output "shop" {
     terminal_temperature = "75 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   fuse {
@@ -313,7 +309,6 @@ load "lights" {
     terminal_temperature = "60 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   fuse {
@@ -357,7 +352,6 @@ load "pump" {
     terminal_temperature = "60 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   breaker {
@@ -398,7 +392,6 @@ supply "twelve" {
     terminal_temperature = "60 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   fuse {
@@ -443,7 +436,6 @@ charge_source "engine" {
     terminal_temperature = "75 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   fuse {

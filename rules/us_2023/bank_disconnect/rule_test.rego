@@ -7,6 +7,8 @@ cases := {
 	"with a switch": {"design": "meets", "facts": {}, "about": "bank.house", "which": "switch", "verdict": "meets"},
 	"without": {"design": "breaks", "facts": {}, "about": "bank.house", "which": "switch", "verdict": "breaks"},
 	"51.2 V": {"design": "meets", "facts": {"bank.house.declared.us_2023.in_sight_disconnect": false}, "about": "bank.house", "which": "in sight", "verdict": "does_not_apply"},
+	"51.2 V through a wall, out of sight": {"design": "meets", "facts": {"cable_run.bank.house.declared.us_2023.through_wall": true, "bank.house.declared.us_2023.in_sight_disconnect": false}, "about": "bank.house", "which": "in sight", "verdict": "breaks"},
+	"51.2 V, walls unknown": {"design": "meets", "facts": {"cable_run.bank.house.declared.us_2023.through_wall": null}, "about": "bank.house", "which": "in sight", "verdict": "unproven"},
 	"above 60 V on a boat": {"design": "meets", "facts": {"site.place": "boat", "bank.house.nominal": "60.1 V", "bank.house.declared.us_2023.in_sight_disconnect": false}, "about": "bank.house", "which": "in sight", "verdict": "does_not_apply"},
 	"exactly 60 V": {"design": "meets", "facts": {"bank.house.nominal": "60 V", "bank.house.declared.us_2023.in_sight_disconnect": false}, "about": "bank.house", "which": "in sight", "verdict": "does_not_apply"},
 	"above 60 V, out of sight": {"design": "meets", "facts": {"bank.house.nominal": "60.1 V", "bank.house.declared.us_2023.in_sight_disconnect": false}, "about": "bank.house", "which": "in sight", "verdict": "breaks"},

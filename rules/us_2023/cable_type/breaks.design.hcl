@@ -36,7 +36,6 @@ array "south" {
       above_roof           = "50 mm"
       declared "us_2023" {
         on_roof            = true
-        through_wall       = false
         readily_accessible = false
         raceway            = "none"
         cable_type         = "thwn2"
@@ -74,7 +73,6 @@ array "south" {
     above_roof           = "25 mm"
     declared "us_2023" {
       on_roof            = false
-      through_wall       = false
       readily_accessible = true
       raceway            = "metal"
       cable_type         = "thwn2"

@@ -32,7 +32,6 @@ charger "main" {
     terminal_temperature = "75 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   breaker {

@@ -32,7 +32,6 @@ charger "main" {
     terminal_temperature = "75 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
 }
@@ -73,7 +72,6 @@ array "south" {
       above_roof           = "50 mm"
       declared "us_2023" {
         on_roof            = true
-        through_wall       = false
         readily_accessible = false
         raceway            = "none"
         cable_type         = "pv_wire"
@@ -111,7 +109,6 @@ array "south" {
     above_roof           = "25 mm"
     declared "us_2023" {
       on_roof            = false
-      through_wall       = false
       readily_accessible = true
       raceway            = "metal"
       cable_type         = "thwn2"

@@ -21,7 +21,6 @@ load "lights" {
     terminal_temperature = "60 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   fuse {

@@ -46,7 +46,6 @@ charger "main" {
     terminal_temperature = "75 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   breaker {
@@ -162,7 +161,6 @@ ac_output "shop" {
     terminal_temperature = "75 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   fuse {
@@ -200,7 +198,6 @@ load "lights" {
     terminal_temperature = "60 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   fuse {
@@ -234,7 +231,6 @@ supply "twelve" {
     terminal_temperature = "60 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   fuse {
@@ -271,7 +267,6 @@ charge_source "engine" {
     terminal_temperature = "75 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   fuse {

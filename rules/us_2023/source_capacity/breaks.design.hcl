@@ -19,7 +19,6 @@ load "pump" {
     terminal_temperature = "60 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   breaker {

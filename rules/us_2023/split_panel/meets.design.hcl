@@ -23,7 +23,6 @@ ac_output "shop" {
     terminal_temperature = "75 degC"
     declared "us_2023" {
       fine_strand_lugs = true
-      through_wall     = false
     }
   }
   fuse {

@@ -40,12 +40,20 @@ type room struct {
 	parts  []design.PartsGlob
 	cache  design.PartsCache // of the parts as they are
 	judge  *judge.Judge
+	asks   map[string]*judge.Book // codebooks that designs may answer, by name
+	coded  bool                   // a code judges it, besides what judges every design
 	before map[string]verdict.Verdict
 }
 
 // load reads the design. What is cut, if not empty, replaces one of the files.
 func (r *room) load(name string, cut []byte) *design.Design {
-	o := design.Options{Files: r.files, Path: path.Base(r.file), Parts: r.parts, Cache: &r.cache}
+	o := design.Options{Files: r.files, Path: path.Base(r.file), Parts: r.parts, Cache: &r.cache, Declares: func(book string) (map[string][]design.Attribute, bool) {
+		b, ok := r.asks[book]
+		if !ok {
+			return nil, false
+		}
+		return b.Codebook().Declares(), true
+	}}
 	switch name {
 	case "":
 	case o.Path:
@@ -70,16 +78,20 @@ func (r *room) load(name string, cut []byte) *design.Design {
 func TestExamplesDeletion(t *testing.T) {
 	texts := exampleTexts(t)
 	result := runExamples(t, texts)
-	books := slices.DeleteFunc(embeddedBooks(t), func(b *judge.Book) bool {
-		return !slices.ContainsFunc(result.Books, func(used lint.BookInUse) bool { return used.Name == b.Name() })
-	})
-	shared := judge.New(judge.Options{Books: books})
+	asks := map[string]*judge.Book{}
+	for _, b := range embeddedBooks(t) {
+		if slices.ContainsFunc(result.Books, func(used lint.BookInUse) bool { return used.Name == b.Name() }) {
+			asks[b.Name()] = b
+		}
+	}
+	judges := map[string]*judge.Judge{} // by the names of their books
+	noticed := map[string]bool{}        // attributes of byCode that a code's rule notices
 	waits := waitingList(t)
 
 	silent := map[string]string{} // attribute that no verdict noticed → where
 	tried := 0
 	for i := range result.Designs {
-		r := openRoom(t, texts, result.Designs[i].File, shared)
+		r := openRoom(t, texts, result.Designs[i].File, asks, judges)
 		attributes := r.attributes(t)
 		tried += len(attributes)
 		for k, found := range r.tryAll(attributes) {
@@ -88,6 +100,10 @@ func TestExamplesDeletion(t *testing.T) {
 				t.Errorf("%s: without %s: %s", a.span, a.key(), wrong)
 			}
 			waiting := len(a.facts) > 0 && !slices.ContainsFunc(a.facts, func(name string) bool { _, ok := waits[name]; return !ok })
+			if slices.Contains(byCode, a.key()) {
+				noticed[a.key()] = noticed[a.key()] || r.coded && !found.silent
+				continue
+			}
 			if found.silent && !waiting {
 				silent[a.key()] = a.span.String()
 			}
@@ -95,6 +111,11 @@ func TestExamplesDeletion(t *testing.T) {
 	}
 	if tried < 2000 {
 		t.Fatalf("only %d attributes tried", tried)
+	}
+	for _, key := range byCode {
+		if !noticed[key] {
+			t.Errorf("%s is noticed in no example that a code judges", key)
+		}
 	}
 	for _, key := range slices.Sorted(maps.Keys(silent)) {
 		if unnoticed[key] == "" {
@@ -108,9 +129,9 @@ func TestExamplesDeletion(t *testing.T) {
 	}
 }
 
-func openRoom(t *testing.T, texts map[string]string, file string, j *judge.Judge) *room {
+func openRoom(t *testing.T, texts map[string]string, file string, asks map[string]*judge.Book, judges map[string]*judge.Judge) *room {
 	t.Helper()
-	r := &room{file: file, dir: path.Dir(file), files: fstest.MapFS{}, judge: j}
+	r := &room{file: file, dir: path.Dir(file), files: fstest.MapFS{}, asks: asks}
 	for name, text := range texts {
 		if inside, ok := strings.CutPrefix(name, r.dir+"/"); ok {
 			r.files[inside] = &fstest.MapFile{Data: []byte(text)}
@@ -123,8 +144,22 @@ func openRoom(t *testing.T, texts map[string]string, file string, j *judge.Judge
 	for _, glob := range w.Parts {
 		r.parts = append(r.parts, design.PartsGlob{Glob: glob.Glob, From: ".", At: glob.At})
 	}
+	whole := r.load("", nil)
+	names := []string{"datasheet", "limits", "practice"} // always in force
+	if v, ok := whole.Head.Values["codebooks"]; ok {
+		names, r.coded = append(names, v.Texts...), true
+	}
+	key := strings.Join(names, " ")
+	if judges[key] == nil {
+		var books []*judge.Book
+		for _, name := range names {
+			books = append(books, asks[name])
+		}
+		judges[key] = judge.New(judge.Options{Books: books})
+	}
+	r.judge = judges[key]
 	var err error
-	if r.before, err = r.verdicts(r.load("", nil)); err != nil {
+	if r.before, err = r.verdicts(whole); err != nil {
 		t.Fatal(err)
 	}
 	return r
@@ -365,6 +400,13 @@ var instead = map[string]string{
 	"battery.internal_resistance": "short_circuit_current",
 }
 
+// byCode are the attributes that only a code's codebook judges. In an example that
+// names no code nothing notices that they are gone; where one does, something must.
+var byCode = []string{
+	"cable.insulation", "cable_run.above_roof", "cable_run.ambient", "cable_run.cores", "cable_run.grouped", "cable_run.indoors", "cable_run.insulation",
+	"cable_run.method", "cable_run.terminal_temperature", "disconnect.poles", "fuse.class", "grounding.ground_fault_protection", "site.place",
+}
+
 // unnoticed are the attributes whose absence no verdict notices somewhere in the
 // examples, each with the reason. Those that wait for a later reader are in
 // testdata/waiting.json.
@@ -373,6 +415,7 @@ var unnoticed = map[string]string{
 	"battery.charge_above":             "of a lead battery: it is charged in any cold that it stands in",
 	"battery.heater":                   "of a bank that never gets too cold to be charged",
 	"bms.cold_charge_cutoff":           "of a bank that never gets too cold to be charged",
+	"breaker.poles":                    "of a bank that is grounded at one pole",
 	"breaker.continuous_rated":         "a device whose rating has the margin for hours at full current without it",
 	"breaker.distance":                 "of a device on the PV side, where the panels limit the current",
 	"cable.size":                       "beside the maker's stated resistance, which wins",
@@ -384,6 +427,7 @@ var unnoticed = map[string]string{
 	"controller.parallel_max":          "of a controller that is alone on its bank",
 	"controller.survives_bank_loss":    "on a bank without a management system that could switch it off",
 	"controller.wakes_empty_bank":      "on a bank without a management system that could switch it off",
+	"design.codebooks":                 "a design that names no code is judged by fewer rules",
 	"design.revision":                  "of the drawing's head: no rule judges it",
 	"fuse.continuous_rated":            "a device whose rating has the margin for hours at full current without it",
 	"fuse.interrupts":                  "behind a controller's load terminals, which limit the current themselves",

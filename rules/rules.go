@@ -7,5 +7,5 @@ import "embed"
 
 // Books holds the embedded codebooks, one folder each.
 //
-//go:embed all:datasheet all:limits all:practice
+//go:embed all:datasheet all:limits all:practice all:us_2023
 var Books embed.FS

@@ -34,6 +34,7 @@ func (t *bookTest) deletion(ctx context.Context, rule string, e *example) {
 		return
 	}
 	failed := false
+	tried := map[source.Range]*trial{} // several verdicts rest on one attribute
 	for i := range before {
 		v := &before[i]
 		if v.Outcome != verdict.Meets && v.Outcome != verdict.Breaks {
@@ -41,7 +42,7 @@ func (t *bookTest) deletion(ctx context.Context, rule string, e *example) {
 		}
 		written := attributes(e.system, relied[v.Key()])
 		for _, a := range written {
-			if why := t.without(ctx, rule, e, v, a, written); why != "" {
+			if why := t.without(ctx, rule, e, v, a, written, tried); why != "" {
 				failed = true
 				t.fail(rule, "deletion", at, "%s design, %s %s: without %s it %s", e.name, v.Rule, v.About, a.id, why)
 			}
@@ -110,13 +111,18 @@ func attributes(s *facts.System, ids []string) []attribute {
 	return all
 }
 
-// without judges the example without one attribute and says what is wrong with
-// the outcome, or "".
-func (t *bookTest) without(ctx context.Context, rule string, e *example, was *verdict.Verdict, a attribute, written []attribute) string {
-	span, ok := assignment(e.system.Design(), a.at)
-	if !ok {
-		return "could not be tried: its place " + a.at.String() + " was not found"
-	}
+// trial is an example without one attribute: what is wrong with the design, or
+// how the rule judges it.
+type trial struct {
+	problems       source.Problems
+	system         *facts.System
+	verdicts       []verdict.Verdict
+	relied, missed map[string][]string
+	err            error
+}
+
+// try loads and judges the example without what stands in a span.
+func (t *bookTest) try(ctx context.Context, rule string, e *example, span source.Range) *trial {
 	text, parts := e.design, e.parts
 	if span.File == partsFile {
 		parts = cut(parts, span)
@@ -124,20 +130,39 @@ func (t *bookTest) without(ctx context.Context, rule string, e *example, was *ve
 		text = cut(text, span)
 	}
 	d := t.book.parseExample(text, parts)
+	if len(d.Problems) > 0 {
+		return &trial{problems: d.Problems}
+	}
+	r := &trial{system: facts.New(d)}
+	r.verdicts, r.relied, r.missed, r.err = t.ruleVerdicts(ctx, rule, r.system)
+	return r
+}
+
+// without judges the example without one attribute and says what is wrong with
+// the outcome, or "". What was tried is kept in tried, by its span.
+func (t *bookTest) without(ctx context.Context, rule string, e *example, was *verdict.Verdict, a attribute, written []attribute, tried map[source.Range]*trial) string {
+	span, ok := assignment(e.system.Design(), a.at)
+	if !ok {
+		return "could not be tried: its place " + a.at.String() + " was not found"
+	}
+	r := tried[span]
+	if r == nil {
+		r = t.try(ctx, rule, e, span)
+		tried[span] = r
+	}
 	name := a.id[strings.LastIndexByte(a.id, '.')+1:]
-	for _, p := range d.Problems {
+	for _, p := range r.problems {
 		if strings.Contains(p.Message, name) {
 			return ""
 		}
 	}
-	if len(d.Problems) > 0 {
-		return "does not load for another reason: " + d.Problems[0].Error()
+	if len(r.problems) > 0 {
+		return "does not load for another reason: " + r.problems[0].Error()
 	}
-	s := facts.New(d)
-	vs, relied, despite, err := t.ruleVerdicts(ctx, rule, s)
-	if err != nil {
-		return err.Error()
+	if r.err != nil {
+		return r.err.Error()
 	}
+	s, vs, relied, despite := r.system, r.verdicts, r.relied, r.missed
 	for i := range vs {
 		v := &vs[i]
 		named := slices.Contains(v.Missing, a.id)

@@ -1,0 +1,1 @@
+# expect: meets fell_county.design_cold on site

@@ -1,0 +1,1 @@
+# expect: meets fell_county.outside_disconnect on array.south

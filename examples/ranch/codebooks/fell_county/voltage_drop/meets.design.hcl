@@ -1,0 +1,1 @@
+# expect: meets fell_county.voltage_drop on cable_run.array.south

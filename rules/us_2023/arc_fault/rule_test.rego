@@ -1,0 +1,29 @@
+package codebooks.us_2023.arc_fault_test
+
+import data.codebooks.us_2023.arc_fault
+
+# 690.11 (public transcription): 79.9 V no, 80.0 V yes. Check value A2: two panels of 38.9 V at -20
+# degC are 91.8 V by table.
+
+# Each case: the design, the facts put in place of its own, and the verdict owed.
+cases := {
+	"80.0 V without": {"design": "meets", "facts": {"string.south.a.voc_cold": "80 V", "array.south.declared.us_2023.arc_fault": false}, "about": "array.south", "verdict": "breaks"},
+	"79.9 V without": {"design": "meets", "facts": {"string.south.a.voc_cold": "79.9 V", "array.south.declared.us_2023.arc_fault": false}, "about": "array.south", "verdict": "does_not_apply"},
+	"two panels of 38.9 V at -20 degC by table: 91.8 V": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "string.south.a.voc_stc": "77.8 V", "array.south.declared.us_2023.arc_fault": false}, "about": "array.south", "verdict": "breaks"},
+	"on the ground, all in metal": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "open_rack", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "meets"},
+	"on the ground, a string in the open": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "open_rack"}, "about": "array.south", "verdict": "breaks"},
+	"on the ground, below ground": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "open_rack", "cable_run.string.south.a.method": "direct_buried"}, "about": "array.south", "verdict": "meets"},
+	"on a structure for PV alone, all in metal": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "site.declared.us_2023.structure": "pv_only", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "meets"},
+	"on a structure for PV alone, a string in the open": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "site.declared.us_2023.structure": "pv_only"}, "about": "array.south", "verdict": "breaks"},
+	"on a roof whatever the design says": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "breaks"},
+	"unknown array.south.declared.us_2023.arc_fault": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": null}, "about": "array.south", "verdict": "unproven"},
+	"unknown string.south.a.voc_cold": {"design": "meets", "facts": {"string.south.a.voc_cold": null}, "about": "array.south", "verdict": "unproven"},
+	"on a boat": {"design": "meets", "facts": {"site.place": "boat"}, "about": "array.south", "verdict": "does_not_apply"},
+}
+
+test_cases[name] if {
+	some name, c in cases
+	system := test.facts(c.design)
+	verdicts := test.verdicts(system, arc_fault.check, c.facts) with input as system
+	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}

@@ -1,0 +1,1 @@
+# expect: meets us_2023.bank_guarded on bank.house

@@ -1,0 +1,1 @@
+# expect: meets us_2023.charge_control on charger.main

@@ -1,0 +1,1 @@
+# expect: meets us_2023.conductor_protected on cable_run.charger.main

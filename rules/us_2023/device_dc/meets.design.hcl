@@ -1,0 +1,1 @@
+# expect: meets us_2023.device_dc on protection.charger.main

@@ -1,0 +1,29 @@
+package codebooks.us_2023.device_voltage_test
+
+import data.codebooks.us_2023.device_voltage
+
+# Each case: the design, the facts put in place of its own, and the verdict owed.
+cases := {
+	"PV side: exactly at the limit": {"design": "meets", "facts": {"protection.array.south.voltage": "250 V", "string.south.a.voc_cold": "250 V"}, "about": "protection.array.south", "verdict": "meets"},
+	"PV side: a step below": {"design": "meets", "facts": {"protection.array.south.voltage": "250 V", "string.south.a.voc_cold": "249.975 V"}, "about": "protection.array.south", "verdict": "meets"},
+	"PV side: a step above": {"design": "meets", "facts": {"protection.array.south.voltage": "250 V", "string.south.a.voc_cold": "250.025 V"}, "about": "protection.array.south", "verdict": "breaks"},
+	"bank side: exactly at the limit": {"design": "meets", "facts": {"protection.charger.main.voltage": "60 V", "protection.charger.main.bus_voltage": "60 V"}, "about": "protection.charger.main", "verdict": "meets"},
+	"bank side: a step below": {"design": "meets", "facts": {"protection.charger.main.voltage": "60 V", "protection.charger.main.bus_voltage": "59.994 V"}, "about": "protection.charger.main", "verdict": "meets"},
+	"bank side: a step above": {"design": "meets", "facts": {"protection.charger.main.voltage": "60 V", "protection.charger.main.bus_voltage": "60.006 V"}, "about": "protection.charger.main", "verdict": "breaks"},
+	"by table at -20 degC: 1.18 x 121.5 V": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "protection.array.south.voltage": "143.37 V"}, "about": "protection.array.south", "verdict": "meets"},
+	"by table, a step less": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "protection.array.south.voltage": "143.36 V"}, "about": "protection.array.south", "verdict": "breaks"},
+	"on the AC side": {"design": "meets", "facts": {}, "about": "protection.load.pump", "verdict": "does_not_apply"},
+	"a vehicle's bank side": {"design": "meets", "facts": {"site.place": "vehicle"}, "about": "protection.charger.main", "verdict": "does_not_apply"},
+	"a vehicle's PV side": {"design": "meets", "facts": {"site.place": "vehicle"}, "about": "protection.array.south", "verdict": "meets"},
+	"unknown protection.array.south.voltage": {"design": "meets", "facts": {"protection.array.south.voltage": null}, "about": "protection.array.south", "verdict": "unproven"},
+	"unknown string.south.a.voc_cold": {"design": "meets", "facts": {"string.south.a.voc_cold": null}, "about": "protection.array.south", "verdict": "unproven"},
+	"on a boat": {"design": "meets", "facts": {"site.place": "boat"}, "about": "protection.array.south", "verdict": "does_not_apply"},
+	"on a boat, protection.charger.main": {"design": "meets", "facts": {"site.place": "boat"}, "about": "protection.charger.main", "verdict": "does_not_apply"},
+}
+
+test_cases[name] if {
+	some name, c in cases
+	system := test.facts(c.design)
+	verdicts := test.verdicts(system, device_voltage.check, c.facts) with input as system
+	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}

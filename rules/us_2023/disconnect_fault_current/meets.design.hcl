@@ -1,0 +1,2 @@
+# expect: meets us_2023.disconnect_fault_current on disconnect.array.south
+# expect: meets us_2023.disconnect_fault_current on disconnect.bank.house

@@ -1,0 +1,1 @@
+# expect: meets us_2023.fuse_isolation on protection.bank.house

@@ -1,0 +1,1 @@
+# expect: meets us_2023.interrupting on protection.bank.house

@@ -1,0 +1,1 @@
+# expect: meets us_2023.neutral_bond on grounding

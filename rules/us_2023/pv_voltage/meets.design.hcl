@@ -1,0 +1,1 @@
+# expect: meets us_2023.pv_voltage on string.south.a (by its coefficients)

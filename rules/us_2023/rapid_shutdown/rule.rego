@@ -1,0 +1,32 @@
+# METADATA
+# title: PV circuits on buildings can be shut down rapidly
+# description: "Firefighters cut a roof open: within 30 s there may be 30 V beyond the array's boundary and 80 V inside it, or a listed hazard control system. Structures for PV alone, and open detached ones, are excepted. An array that makes no more than those voltages meets the numbers by itself; the function is still owed."
+# custom:
+#   grade: stop
+#   each: arrays
+#   source: NEC 2023 690.12, 690.12(B)(1), 690.12(B)(2)
+#   cites: [nec_2023, nec_2023_memory]
+#   remedy: use module-level shutdown, or a listed hazard control system, with an initiator
+package codebooks.us_2023.rapid_shutdown
+
+import data.codebooks.us_2023.shared
+
+check contains {
+	"about": a.id, "which": "function", "when": due(a), "otherwise": "not on a building that needs it, or not under this code",
+	"is_true": a.declared.rapid_shutdown, "because": "there is no rapid shutdown",
+} if some a in input.arrays
+
+check contains {
+	"about": a.id, "which": "outside", "when": fact.all([due(a), fact.more_than(voltage(a), fact.number(30, "V"))]), "otherwise": "never above 30 V, or no rapid shutdown is due",
+	"is": a.declared.shutdown_voltage_outside, "at_most": fact.number(30, "V"),
+} if some a in input.arrays
+
+check contains {
+	"about": a.id, "which": "inside", "when": fact.all([due(a), fact.more_than(voltage(a), fact.number(80, "V")), fact.no(a.declared.hazard_control)]),
+	"otherwise": "never above 80 V, a listed hazard control system, or no rapid shutdown is due",
+	"is": a.declared.shutdown_voltage_inside, "at_most": fact.number(80, "V"),
+} if some a in input.arrays
+
+voltage(a) := shared.input_voltage(a.pv_input, input.strings)
+
+due(a) := fact.all([shared.on_land(input.site), shared.on_building(a, input.site), fact.no(fact.one_of(input.site.declared.structure, ["pv_only", "open_detached"]))])

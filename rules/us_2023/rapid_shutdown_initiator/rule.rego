@@ -1,0 +1,17 @@
+# METADATA
+# title: Dwellings start the rapid shutdown from outside
+# description: At a one- or two-family dwelling the initiator is readily accessible outside, so that nobody has to go in.
+# custom:
+#   grade: fix
+#   each: arrays
+#   source: NEC 2023 690.12(C)
+#   cites: [nec_2023, nec_2023_memory]
+#   remedy: put the initiator outside, where it can be reached
+package codebooks.us_2023.rapid_shutdown_initiator
+
+import data.codebooks.us_2023.shared
+
+check contains {
+	"about": a.id, "when": fact.all([shared.on_land(input.site), shared.on_building(a, input.site), fact.no(fact.one_of(input.site.declared.structure, ["pv_only", "open_detached"])), shared.dwelling(input.site)]), "otherwise": "no dwelling, no rapid shutdown is due, or not under this code",
+	"is_true": a.declared.initiator_outside, "because": "the initiator is not outside",
+} if some a in input.arrays

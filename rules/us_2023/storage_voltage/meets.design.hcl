@@ -1,0 +1,1 @@
+# expect: meets us_2023.storage_voltage on bank.house

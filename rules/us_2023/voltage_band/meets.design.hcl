@@ -1,0 +1,1 @@
+# expect: meets us_2023.voltage_band on pv_input.main.1

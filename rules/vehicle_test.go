@@ -6,7 +6,7 @@ import (
 	"testing"
 )
 
-func TestVehicleCommon(t *testing.T) { holdOwnCommon(t, "vehicle", 30) }
+func TestVehicleCommon(t *testing.T) { holdOwnCommon(t, "vehicle", 12) }
 
 // TestVehicleDevices holds the devices that NEC 552.10(E)(1) allows (from memory)
 // within the currents of 33 CFR 183.425 Table 5 for insulation of 60 degC (read), but at

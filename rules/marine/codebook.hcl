@@ -107,6 +107,12 @@ parameter "deck_voltage_max" {
   means   = "largest PV voltage on open decks"
 }
 
+attribute "petrol" {
+  of    = "site"
+  kind  = "yes_no"
+  means = "a petrol engine, or petrol in tanks or cans, is aboard"
+}
+
 attribute "petrol_space" {
   of    = "protections"
   kind  = "yes_no"

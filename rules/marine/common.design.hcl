@@ -12,6 +12,9 @@ site {
   coldest   = "-20 degC"
   hottest   = "30 degC"
   place     = "boat"
+  declared "marine" {
+    petrol = true
+  }
 }
 
 bank "house" {

@@ -31,14 +31,4 @@ check contains {"about": i.id, "which": part.id, "is": i.voc_cold, "at_most": pa
 	some part in parts(a)
 }
 
-check contains {
-	"about": i.id, "which": concat(" ", ["surge protection of", a.id]),
-	"when": input.grounding.surge_protection, "otherwise": "no surge protection is fitted",
-	"is": i.voc_cold, "at_most": a.declared.spd_ucpv,
-} if {
-	some i in input.pv_inputs
-	some a in input.arrays
-	a.pv_input.id == i.id
-}
-
 parts(x) := array.flatten([x.cable_runs, x.protections, x.disconnects])

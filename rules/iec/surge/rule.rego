@@ -11,9 +11,9 @@ package codebooks.iec.surge
 
 check contains {
 	"about": i.id,
-	"when": fact.all([fact.one_of(input.site.place, ["building", "ground"]), fact.at_least(fact.plus(lengths(i)), input.site.declared.critical_length)]),
-	"otherwise": "shorter than the critical length, or neither on a building nor on the ground",
-	"is_true": input.grounding.surge_protection, "because": "no surge protection is fitted",
+	"when": fact.one_of(input.site.place, ["building", "ground"]), "otherwise": "neither on a building nor on the ground",
+	"is_true": fact.any([input.grounding.surge_protection, fact.more_than(input.site.declared.critical_length, fact.plus(lengths(i)))]),
+	"because": "the cables reach the critical length, and no surge protection is fitted",
 } if {
 	some i in input.pv_inputs
 	count(lengths(i)) > 0

@@ -12,7 +12,7 @@ package codebooks.marine.critical_drop
 import data.codebooks.marine.shared
 
 check contains {
-	"about": r.id, "when": fact.all([shared.boat(input.site), l.declared.critical]), "otherwise": "not a boat, or no safety hangs on it",
+	"about": r.id, "when": fact.all([shared.boat(input.site), fact.any([fact.at_least(input.params.critical_drop_max, r.path_drop), l.declared.critical])]), "otherwise": "not a boat, or no safety hangs on it",
 	"is": r.path_drop, "at_most": input.params.critical_drop_max,
 } if {
 	some r in input.cable_runs

@@ -12,7 +12,7 @@ package codebooks.marine.drop
 import data.codebooks.marine.shared
 
 check contains {
-	"about": r.id, "when": fact.all([shared.boat(input.site), fact.no(l.declared.critical)]), "otherwise": "not a boat, or safety hangs on it",
+	"about": r.id, "when": fact.all([shared.boat(input.site), fact.any([fact.at_least(input.params.drop_max, r.path_drop), fact.no(l.declared.critical)])]), "otherwise": "not a boat, or safety hangs on it",
 	"is": r.path_drop, "at_most": input.params.drop_max,
 } if {
 	some r in input.cable_runs

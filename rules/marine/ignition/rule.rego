@@ -12,6 +12,6 @@ package codebooks.marine.ignition
 import data.codebooks.marine.shared
 
 check contains {
-	"about": p.id, "when": fact.all([shared.boat(input.site), p.declared.petrol_space]), "otherwise": "not in a petrol space of a boat",
+	"about": p.id, "when": fact.all([shared.boat(input.site), input.site.declared.petrol, p.declared.petrol_space]), "otherwise": "not in a petrol space of a boat",
 	"is_true": p.declared.ignition_protected, "because": "it is not ignition-protected",
 } if some p in input.protections

@@ -7,6 +7,8 @@ cases := {
 	"protected": {"design": "meets", "facts": {}, "about": "protection.charge_source.engine", "verdict": "meets"},
 	"not protected": {"design": "meets", "facts": {"protection.charge_source.engine.declared.marine.ignition_protected": false}, "about": "protection.charge_source.engine", "verdict": "breaks"},
 	"silent": {"design": "meets", "facts": {"protection.charge_source.engine.declared.marine.ignition_protected": null}, "about": "protection.charge_source.engine", "verdict": "unproven"},
+	"no petrol aboard, all else unknown": {"design": "meets", "facts": {"site.declared.marine.petrol": false, "protection.charge_source.engine.declared.marine.petrol_space": null, "protection.charge_source.engine.declared.marine.ignition_protected": null}, "about": "protection.charge_source.engine", "verdict": "does_not_apply"},
+	"petrol aboard unknown": {"design": "meets", "facts": {"site.declared.marine.petrol": null}, "about": "protection.charge_source.engine", "verdict": "unproven"},
 	"elsewhere": {"design": "meets", "facts": {"protection.charge_source.engine.declared.marine.petrol_space": false, "protection.charge_source.engine.declared.marine.ignition_protected": false}, "about": "protection.charge_source.engine", "verdict": "does_not_apply"},
 	"where it stands unknown": {"design": "meets", "facts": {"protection.charge_source.engine.declared.marine.petrol_space": null}, "about": "protection.charge_source.engine", "verdict": "unproven"},
 	"not a boat": {"design": "meets", "facts": {"site.place": "building"}, "about": "protection.charge_source.engine", "verdict": "does_not_apply"},

@@ -14,7 +14,7 @@ import data.codebooks.marine.shared
 check contains {
 	"about": p.id, "which": "capacity", "when": shared.boat(input.site), "otherwise": "not a boat",
 	"is": p.interrupts,
-	"at_least": fact.either(by_maker(b), fact.either(strong(b), fact.number(20, "kA"), b.short_circuit_current), fact.lookup("interrupting_main", [cranking(b)])),
+	"at_least": fact.either(by_maker(b), fact.either(strong(b), fact.number(20, "kA"), b.short_circuit_current), by_table(p, b, "interrupting_main", 5000)),
 } if {
 	some p in input.protections
 	some b in p.banks
@@ -32,7 +32,7 @@ check contains {
 
 check contains {
 	"about": p.id, "which": "branch", "when": fact.all([shared.boat(input.site), fact.no(by_maker(b))]), "otherwise": "not a boat, or a bank whose main device alone the standard speaks of",
-	"is": p.interrupts, "at_least": fact.lookup("interrupting_branch", [cranking(b)]),
+	"is": p.interrupts, "at_least": by_table(p, b, "interrupting_branch", 2500),
 } if {
 	some p in input.protections
 	some b in branch_of(p)
@@ -52,6 +52,13 @@ main(p) if {
 by_maker(b) := fact.any([shared.lithium(b.battery), fact.more_than(b.capacity, fact.number(500, "Ah"))])
 
 strong(b) := fact.more_than(b.short_circuit_current, fact.number(10, "kA"))
+
+# What is enough by the last row is so by every row.
+by_table(p, b, table, last) := fact.either(
+	fact.at_least(p.interrupts, fact.number(last, "A")),
+	fact.number(last, "A"),
+	fact.lookup(table, [cranking(b)]),
+)
 
 # The last row has no upper end.
 cranking(b) := fact.smallest([b.declared.cold_cranking, fact.number(2200, "A")])

@@ -13,6 +13,8 @@ cases := {
 	"25.1 kW: 2 A": {"design": "meets", "facts": {"pv_input.main.1.pmax_stc": "25.1 kW", "grounding.declared.iec.functional_earth_fuse": "2 A"}, "about": "grounding", "verdict": "meets"},
 	"50.1 kW: 3 A": {"design": "meets", "facts": {"pv_input.main.1.pmax_stc": "50.1 kW", "grounding.declared.iec.functional_earth_fuse": "3 A"}, "about": "grounding", "verdict": "meets"},
 	"50 kW: 3 A": {"design": "meets", "facts": {"pv_input.main.1.pmax_stc": "50 kW", "grounding.declared.iec.functional_earth_fuse": "3 A"}, "about": "grounding", "verdict": "breaks"},
+	"100 kW: 3 A": {"design": "meets", "facts": {"pv_input.main.1.pmax_stc": "100 kW", "grounding.declared.iec.functional_earth_fuse": "3 A"}, "about": "grounding", "verdict": "meets"},
+	"100 kW: 3.1 A": {"design": "meets", "facts": {"pv_input.main.1.pmax_stc": "100 kW", "grounding.declared.iec.functional_earth_fuse": "3.1 A"}, "about": "grounding", "verdict": "breaks"},
 	"beyond 100 kW": {"design": "meets", "facts": {"pv_input.main.1.pmax_stc": "100.1 kW"}, "about": "grounding", "verdict": "does_not_apply"},
 	"floating": {"design": "meets", "facts": {"grounding.dc": "floating"}, "about": "grounding", "verdict": "does_not_apply"},
 	"solid": {"design": "meets", "facts": {"grounding.declared.iec.earthing": "solid"}, "about": "grounding", "verdict": "does_not_apply"},

@@ -32,6 +32,8 @@ cases := {
 	"a branch of a lithium bank": {"design": "meets", "facts": {}, "about": "protection.charger.main", "which": "branch", "verdict": "does_not_apply"},
 	"a branch of a lead bank, 900 A: 1500 A": {"design": "meets", "facts": {"battery.peat-100.chemistry": "flooded", "protection.charger.main.interrupts": "1500 A"}, "about": "protection.charger.main", "which": "branch", "verdict": "meets"},
 	"a branch of a lead bank, 900 A: 1499 A": {"design": "meets", "facts": {"battery.peat-100.chemistry": "flooded", "protection.charger.main.interrupts": "1499 A"}, "about": "protection.charger.main", "which": "branch", "verdict": "breaks"},
+	"a branch, cranking unknown, 2500 A": {"design": "meets", "facts": {"battery.peat-100.chemistry": "flooded", "bank.house.declared.marine.cold_cranking": null, "protection.charger.main.interrupts": "2500 A"}, "about": "protection.charger.main", "which": "branch", "verdict": "meets"},
+	"a branch, cranking unknown, 2499 A": {"design": "meets", "facts": {"battery.peat-100.chemistry": "flooded", "bank.house.declared.marine.cold_cranking": null, "protection.charger.main.interrupts": "2499 A"}, "about": "protection.charger.main", "which": "branch", "verdict": "unproven"},
 	"between batteries": {"design": "meets", "facts": {}, "about": "protection.bank.house.each", "verdict": "does_not_apply"},
 	"PV side": {"design": "meets", "facts": {}, "about": "protection.array.south", "verdict": "does_not_apply"},
 	"not a boat (capacity)": {"design": "meets", "facts": {"site.place": "building"}, "about": "protection.bank.house", "which": "capacity", "verdict": "does_not_apply"},

@@ -9,6 +9,7 @@ cases := {
 	"lead of 70 mm2: a step beyond": {"design": "meets", "facts": {"grounding.declared.vehicle.chassis_bond_size": "69.93 mm2"}, "about": "bank.house", "verdict": "breaks"},
 	"lead of 70 mm2: unknown": {"design": "meets", "facts": {"grounding.declared.vehicle.chassis_bond_size": null}, "about": "bank.house", "verdict": "unproven"},
 	"lead of 4 mm2: 8 AWG": {"design": "meets", "facts": {"cable_run.bank.house.size": "4 mm2", "grounding.declared.vehicle.chassis_bond_size": "8.3656 mm2"}, "about": "bank.house", "verdict": "meets"},
+	"lead of 4 mm2: 8.3 mm2": {"design": "meets", "facts": {"cable_run.bank.house.size": "4 mm2", "grounding.declared.vehicle.chassis_bond_size": "8.3 mm2"}, "about": "bank.house", "verdict": "breaks"},
 	"lead of 4 mm2: 6 mm2": {"design": "meets", "facts": {"cable_run.bank.house.size": "4 mm2", "grounding.declared.vehicle.chassis_bond_size": "6 mm2"}, "about": "bank.house", "verdict": "breaks"},
 	"unknown cable_run.bank.house.size": {"design": "meets", "facts": {"cable_run.bank.house.size": null}, "about": "bank.house", "verdict": "unproven"},
 	"not a vehicle": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "verdict": "does_not_apply"},

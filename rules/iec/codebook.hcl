@@ -75,12 +75,12 @@ source "iec_60364_4_43" {
 }
 
 source "iec_60364_5_52" {
-  title  = "IEC 60364-5-52:2009, Wiring systems: methods B1, B2, C and E of Tables B.52.2, B.52.3, B.52.10, B.52.12; Tables B.52.14, B.52.15, B.52.17; Annex G"
+  title  = "IEC 60364-5-52:2009, Wiring systems: methods B1, B2 and E of Tables B.52.2, B.52.3, B.52.10, B.52.12 (E for XLPE under a wrong head), C of Table B.52.2; Tables B.52.14, B.52.15, B.52.17; Annex G"
   status = "transcribed"
 }
 
 source "iec_60364_5_52_memory" {
-  title  = "IEC 60364-5-52:2009, Wiring systems: methods A1, A2, D1 and D2; Table 52.2"
+  title  = "IEC 60364-5-52:2009, Wiring systems: methods A1, A2, D1 and D2, C for XLPE; Table 52.2"
   status = "from memory"
 }
 

@@ -59,9 +59,15 @@ in_air(r) := fact.either(
 		fact.one_of(r.method, ["insulated_wall"]), by_cores(r, "method_a1", "method_a2"),
 		fact.either(
 			fact.any([fact.one_of(r.method, ["free_air"]), fact.all([fact.one_of(r.method, ["cable_tray"]), r.declared.perforated])]),
-			fact.lookup("method_e", [r.insulation, r.area]), fact.lookup("method_c", [r.insulation, r.area]),
+			fact.lookup("method_e", [r.insulation, r.area]), on_wall(r),
 		),
 	),
+)
+
+# On a wall, of PVC and of XLPE: they came in on two ways.
+on_wall(r) := fact.either(
+	fact.at_least(r.insulation, fact.number(90, "degC")),
+	fact.lookup("method_c_xlpe", [r.insulation, r.area]), fact.lookup("method_c", [r.insulation, r.area]),
 )
 
 by_cores(r, single, multi) := fact.either(

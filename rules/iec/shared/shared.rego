@@ -106,7 +106,7 @@ pv_cable(r) := fact.all([
 	fact.one_of(r.method, ["surface", "free_air"]),
 ]) if on_pv(r)
 
-pv_cable(r) := fact.more_than(fact.number(0, ""), fact.number(1, "")) if not on_pv(r)
+pv_cable(r) := fact.all([false]) if not on_pv(r)
 
 # The table is for conductors of 120 degC in air of 60 degC, which they bear for
 # 20,000 h only. For 90 degC, which they bear for life, its rows shrink with the

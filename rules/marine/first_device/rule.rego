@@ -35,7 +35,7 @@ bare(params) := fact.either(
 sheathed(p) := r.sheathed if some r in p.cable_runs
 
 # No run stands beside the devices between batteries: they count as bare.
-sheathed(p) := fact.more_than(fact.number(0, ""), fact.number(1, "")) if count(p.cable_runs) == 0
+sheathed(p) := fact.all([false]) if count(p.cable_runs) == 0
 
 # From the battery's post; from a bus less.
 covered(p) := fact.number(72, "in") if count(p.banks) > 0

@@ -65,5 +65,5 @@ cranking(b) := fact.smallest([b.declared.cold_cranking, fact.number(2200, "A")])
 
 branch_of(p) := array.concat(
 	array.concat([c.bank | some c in p.chargers], [o.bank | some o in p.ac_outputs]),
-	array.concat([e.bank | some e in p.charge_sources], [b | some l in p.loads; some b in l.banks]),
+	array.flatten([[e.bank | some e in p.charge_sources], [s.bank | some s in p.supplies], [b | some l in p.loads; some b in l.banks]]),
 )

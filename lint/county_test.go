@@ -18,9 +18,9 @@ const countyFolder = "examples/ranch/codebooks/fell_county"
 
 // TestCounty runs the county's own tests: Rego tests, examples and deletion.
 func TestCounty(t *testing.T) {
-	report, problems := judge.Test(context.Background(), judge.Source{Name: "fell_county", Files: os.DirFS("../" + countyFolder), Show: countyFolder})
-	if len(problems) > 0 {
-		t.Fatal(problems)
+	report, problems, err := judge.Test(context.Background(), judge.Source{Name: "fell_county", Files: os.DirFS("../" + countyFolder), Show: countyFolder}, judge.TestOptions{Mutation: !testing.Short()})
+	if err != nil || len(problems) > 0 {
+		t.Fatal(problems, err)
 	}
 	if len(report.Results) < 15 {
 		t.Errorf("only %d results", len(report.Results))

@@ -7,5 +7,5 @@ import "embed"
 
 // Books holds the embedded codebooks, one folder each.
 //
-//go:embed all:datasheet all:limits all:practice all:us_2023
+//go:embed all:datasheet all:iec all:limits all:marine all:practice all:us_2023 all:vehicle
 var Books embed.FS

@@ -30,6 +30,10 @@ func (f *formula) strength() int {
 }
 
 func (f *formula) write(b *strings.Builder, vs values, around int) {
+	if chosen := f.chosen(vs); chosen != nil {
+		chosen.write(b, vs, around)
+		return
+	}
 	if len(f.of) > 0 && f.table == nil && f.op != "largest" && f.op != "smallest" && f.strength() < around {
 		b.WriteByte('(')
 		defer b.WriteByte(')')
@@ -100,6 +104,22 @@ func (f *formula) write(b *strings.Builder, vs values, around int) {
 		list(", ", 0)
 		b.WriteByte(')')
 	}
+}
+
+// chosen gives the branch that an either takes where its condition is known. With
+// the numbers of a design the other one says nothing, and a code's tables make
+// dozens of them.
+func (f *formula) chosen(vs values) *formula {
+	if f.op != "either" || vs == nil {
+		return nil
+	}
+	switch y, wrong := f.of[0].evaluate(vs); {
+	case wrong != nil || !y.known:
+		return nil
+	case y.yes:
+		return f.of[1]
+	}
+	return f.of[2]
 }
 
 func leafWords(f *formula, vs values) string {

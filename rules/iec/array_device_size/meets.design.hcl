@@ -1,0 +1,1 @@
+# expect: meets iec.array_device_size on protection.array.south

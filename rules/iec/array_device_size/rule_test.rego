@@ -1,0 +1,24 @@
+package codebooks.iec.array_device_size_test
+
+import data.codebooks.iec.array_device_size
+
+# Each case: the design, the facts put in place of its own, and the verdict owed.
+cases := {
+	"1.25 x 31.2 A: exactly at the limit": {"design": "meets", "facts": {"protection.array.south.rating": "39 A"}, "about": "protection.array.south", "which": "least", "verdict": "meets"},
+	"1.25 x 31.2 A: a step inside": {"design": "meets", "facts": {"protection.array.south.rating": "39.039 A"}, "about": "protection.array.south", "which": "least", "verdict": "meets"},
+	"1.25 x 31.2 A: a step beyond": {"design": "meets", "facts": {"protection.array.south.rating": "38.961 A"}, "about": "protection.array.south", "which": "least", "verdict": "breaks"},
+	"1.25 x 31.2 A: unknown": {"design": "meets", "facts": {"protection.array.south.rating": null}, "about": "protection.array.south", "which": "least", "verdict": "unproven"},
+	"2.4 x 31.2 A: exactly at the limit": {"design": "meets", "facts": {"protection.array.south.rating": "74.88 A"}, "about": "protection.array.south", "which": "most", "verdict": "meets"},
+	"2.4 x 31.2 A: a step inside": {"design": "meets", "facts": {"protection.array.south.rating": "74.80512 A"}, "about": "protection.array.south", "which": "most", "verdict": "meets"},
+	"2.4 x 31.2 A: a step beyond": {"design": "meets", "facts": {"protection.array.south.rating": "74.95488 A"}, "about": "protection.array.south", "which": "most", "verdict": "breaks"},
+	"2.4 x 31.2 A: unknown": {"design": "meets", "facts": {"protection.array.south.rating": null}, "about": "protection.array.south", "which": "most", "verdict": "unproven"},
+	"unknown panel.fen-200.isc of most": {"design": "meets", "facts": {"panel.fen-200.isc": null}, "about": "protection.array.south", "which": "most", "verdict": "unproven"},
+	"a load's": {"design": "meets", "facts": {}, "about": "protection.load.lights", "verdict": "does_not_apply"},
+}
+
+test_cases[name] if {
+	some name, c in cases
+	system := test.facts(c.design)
+	verdicts := test.verdicts(system, array_device_size.check, c.facts) with input as system
+	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}

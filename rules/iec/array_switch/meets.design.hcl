@@ -1,0 +1,1 @@
+# expect: meets iec.array_switch on array.south

@@ -1,0 +1,1 @@
+# expect: meets iec.battery_air on bank.house

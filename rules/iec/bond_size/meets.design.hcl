@@ -1,0 +1,1 @@
+# expect: meets iec.bond_size on grounding

@@ -1,0 +1,1 @@
+# expect: meets iec.branch_drop on load.lights

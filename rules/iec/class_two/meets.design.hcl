@@ -1,0 +1,1 @@
+# expect: meets iec.class_two on string.south.a

@@ -1,0 +1,1 @@
+# expect: meets iec.conductor_current on cable_run.array.south

@@ -1,0 +1,1 @@
+# expect: meets iec.conductor_device on protection.charger.main

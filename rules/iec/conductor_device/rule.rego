@@ -1,0 +1,44 @@
+# METADATA
+# title: Devices fit between current and conductor
+# description: "The device carries what the circuit needs, and lets the conductor carry no more than it bears: In between Ib and Iz. A fuse of class gG melts only at 1.6 In, which must stay within 1.45 Iz."
+# custom:
+#   grade: fix
+#   each: protections
+#   source: IEC 60364-4-43 433.1 (from memory); Iz by IEC 60364-5-52 523
+#   cites: [iec_60364_4_43, iec_60364_5_52]
+#   remedy: use a larger conductor or another rating
+package codebooks.iec.conductor_device
+
+import data.codebooks.iec.shared
+
+check contains {"about": p.id, "which": "Ib", "is": shared.design_current(r), "at_most": p.rating} if {
+	some p in input.protections
+	not shared.in_each(p)
+	some r in p.cable_runs
+}
+
+check contains {"about": p.id, "which": "In", "is": p.rating, "at_most": shared.capacity(r)} if {
+	some p in input.protections
+	not shared.in_each(p)
+	some r in p.cable_runs
+}
+
+check contains {
+	"about": p.id, "which": "I2",
+	"when": fact.all([fact.one_of(p.kind, ["fuse"]), fact.one_of(p.class, ["gG"])]), "otherwise": "its conventional current lies within 1.45 In, or its class is of another standard",
+	"is": fact.times([1.6, p.rating]), "at_most": fact.times([1.45, shared.capacity(r)]),
+} if {
+	some p in input.protections
+	not shared.in_each(p)
+	some r in p.cable_runs
+}
+
+check contains {"about": p.id, "does_not_apply": "no conductor of the design lies behind it"} if {
+	some p in input.protections
+	not has_run(p)
+}
+
+has_run(p) if {
+	not shared.in_each(p)
+	count(p.cable_runs) > 0
+}

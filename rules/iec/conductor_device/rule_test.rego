@@ -1,0 +1,36 @@
+package codebooks.iec.conductor_device_test
+
+import data.codebooks.iec.conductor_device
+
+# Worked: 70 mm2 XLPE on a wall at 30 degC bears 269 A: a 250 A fuse meets, a 300 A one breaks. gG: 1.6 In
+# within 1.45 Iz is In up to 0.906 Iz.
+
+# Each case: the design, the facts put in place of its own, and the verdict owed.
+cases := {
+	"25 mm2 on a wall at 35 degC: exactly at the limit": {"design": "meets", "facts": {"protection.charger.main.rating": "132.48 A"}, "about": "protection.charger.main", "which": "In", "verdict": "meets"},
+	"25 mm2 on a wall at 35 degC: a step inside": {"design": "meets", "facts": {"protection.charger.main.rating": "132.34752 A"}, "about": "protection.charger.main", "which": "In", "verdict": "meets"},
+	"25 mm2 on a wall at 35 degC: a step beyond": {"design": "meets", "facts": {"protection.charger.main.rating": "132.61248 A"}, "about": "protection.charger.main", "which": "In", "verdict": "breaks"},
+	"25 mm2 on a wall at 35 degC: unknown": {"design": "meets", "facts": {"protection.charger.main.rating": null}, "about": "protection.charger.main", "which": "In", "verdict": "unproven"},
+	"70 A: exactly at the limit": {"design": "meets", "facts": {"protection.charger.main.rating": "70 A"}, "about": "protection.charger.main", "which": "Ib", "verdict": "meets"},
+	"70 A: a step inside": {"design": "meets", "facts": {"protection.charger.main.rating": "70.07 A"}, "about": "protection.charger.main", "which": "Ib", "verdict": "meets"},
+	"70 A: a step beyond": {"design": "meets", "facts": {"protection.charger.main.rating": "69.93 A"}, "about": "protection.charger.main", "which": "Ib", "verdict": "breaks"},
+	"70 A: unknown": {"design": "meets", "facts": {"protection.charger.main.rating": null}, "about": "protection.charger.main", "which": "Ib", "verdict": "unproven"},
+	"gG of 27.1875 A on 30 A: exactly": {"design": "meets", "facts": {"protection.load.lights.rating": "27.1875 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "meets"},
+	"gG of 27.2 A on 30 A": {"design": "meets", "facts": {"protection.load.lights.rating": "27.2 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "breaks"},
+	"gG of 27.2 A on 30 A: In alone": {"design": "meets", "facts": {"protection.load.lights.rating": "27.2 A"}, "about": "protection.load.lights", "which": "In", "verdict": "meets"},
+	"another class": {"design": "meets", "facts": {"protection.load.lights.class": "T"}, "about": "protection.load.lights", "which": "I2", "verdict": "does_not_apply"},
+	"class unknown": {"design": "meets", "facts": {"protection.load.lights.class": null}, "about": "protection.load.lights", "which": "I2", "verdict": "unproven"},
+	"a breaker": {"design": "meets", "facts": {}, "about": "protection.charger.main", "which": "I2", "verdict": "does_not_apply"},
+	"70 mm2 XLPE on a wall at 30 degC, 250 A: 269 A": {"design": "meets", "facts": {"cable_run.bank.house.ambient": "30 degC", "protection.bank.house.rating": "250 A"}, "about": "protection.bank.house", "which": "In", "verdict": "meets"},
+	"the same, 300 A": {"design": "meets", "facts": {"cable_run.bank.house.ambient": "30 degC", "protection.bank.house.rating": "300 A"}, "about": "protection.bank.house", "which": "In", "verdict": "breaks"},
+	"between batteries": {"design": "meets", "facts": {}, "about": "protection.bank.house.each", "verdict": "does_not_apply"},
+	"unknown cable_run.charger.main.method of In": {"design": "meets", "facts": {"cable_run.charger.main.method": null}, "about": "protection.charger.main", "which": "In", "verdict": "unproven"},
+	"unknown controller.reed-70.charge_current_max of Ib": {"design": "meets", "facts": {"controller.reed-70.charge_current_max": null}, "about": "protection.charger.main", "which": "Ib", "verdict": "unproven"},
+}
+
+test_cases[name] if {
+	some name, c in cases
+	system := test.facts(c.design)
+	verdicts := test.verdicts(system, conductor_device.check, c.facts) with input as system
+	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}

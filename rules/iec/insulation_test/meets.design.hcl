@@ -1,0 +1,1 @@
+# expect: meets iec.insulation_test on string.south.a

@@ -1,0 +1,1 @@
+# expect: meets iec.pv_drop on cable_run.array.south

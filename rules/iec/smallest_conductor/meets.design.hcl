@@ -1,0 +1,1 @@
+# expect: meets iec.smallest_conductor on cable_run.load.lights

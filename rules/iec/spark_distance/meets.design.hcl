@@ -1,0 +1,1 @@
+# expect: meets iec.spark_distance on bank.house

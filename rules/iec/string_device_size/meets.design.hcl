@@ -1,0 +1,1 @@
+# expect: meets iec.string_device_size on string.south.a

@@ -1,0 +1,36 @@
+package codebooks.iec.string_device_size_test
+
+import data.codebooks.iec.string_device_size
+
+# Worked: Isc 12.28 A gives 18.42 A to 29.47 A, and panels for 20 A leave 20 A (published example
+# after IEC 62548). Isc 10.5 A and 15 A: 1.1 x 1.25 x 10.5 = 14.44 A meets, 1.5 x 10.5 = 15.75 A breaks.
+
+# Each case: the design, the facts put in place of its own, and the verdict owed.
+cases := {
+	"1.5 x Isc: exactly at the limit": {"design": "meets", "facts": {"protection.string.south.a.rating": "15.6 A"}, "about": "string.south.a", "which": "least", "verdict": "meets"},
+	"1.5 x Isc: a step inside": {"design": "meets", "facts": {"protection.string.south.a.rating": "15.6156 A"}, "about": "string.south.a", "which": "least", "verdict": "meets"},
+	"1.5 x Isc: a step beyond": {"design": "meets", "facts": {"protection.string.south.a.rating": "15.5844 A"}, "about": "string.south.a", "which": "least", "verdict": "breaks"},
+	"1.5 x Isc: unknown": {"design": "meets", "facts": {"protection.string.south.a.rating": null}, "about": "string.south.a", "which": "least", "verdict": "unproven"},
+	"the panels' rating: exactly at the limit": {"design": "meets", "facts": {"protection.string.south.a.rating": "20 A"}, "about": "string.south.a", "which": "most", "verdict": "meets"},
+	"the panels' rating: a step inside": {"design": "meets", "facts": {"protection.string.south.a.rating": "19.98 A"}, "about": "string.south.a", "which": "most", "verdict": "meets"},
+	"the panels' rating: a step beyond": {"design": "meets", "facts": {"protection.string.south.a.rating": "20.02 A"}, "about": "string.south.a", "which": "most", "verdict": "breaks"},
+	"the panels' rating: unknown": {"design": "meets", "facts": {"protection.string.south.a.rating": null}, "about": "string.south.a", "which": "most", "verdict": "unproven"},
+	"Isc 10.5 A, 15 A: 15.75 A is due": {"design": "meets", "facts": {"panel.fen-200.isc": "10.5 A", "protection.string.south.a.rating": "15 A"}, "about": "string.south.a", "which": "least", "verdict": "breaks"},
+	"Isc 10.5 A, 15 A: by 712 14.44 A": {"design": "meets", "facts": {"panel.fen-200.isc": "10.5 A", "protection.string.south.a.rating": "15 A", "param.iec.string_fuse_school": "hd_712"}, "about": "string.south.a", "which": "least", "verdict": "meets"},
+	"by 712 exactly 14.4375 A": {"design": "meets", "facts": {"panel.fen-200.isc": "10.5 A", "protection.string.south.a.rating": "14.4375 A", "param.iec.string_fuse_school": "hd_712"}, "about": "string.south.a", "which": "least", "verdict": "meets"},
+	"by 712 a step below": {"design": "meets", "facts": {"panel.fen-200.isc": "10.5 A", "protection.string.south.a.rating": "14.43 A", "param.iec.string_fuse_school": "hd_712"}, "about": "string.south.a", "which": "least", "verdict": "breaks"},
+	"Isc 12.28 A, 20 A: 18.42 A at least": {"design": "meets", "facts": {"panel.fen-200.isc": "12.28 A", "protection.string.south.a.rating": "20 A"}, "about": "string.south.a", "which": "least", "verdict": "meets"},
+	"Isc 12.28 A, 20 A: panels' 20 A at most": {"design": "meets", "facts": {"panel.fen-200.isc": "12.28 A", "protection.string.south.a.rating": "20 A"}, "about": "string.south.a", "which": "most", "verdict": "meets"},
+	"Isc 12.28 A, panels for 30 A: 29.472 A at most": {"design": "meets", "facts": {"panel.fen-200.isc": "12.28 A", "panel.fen-200.max_series_fuse": "30 A", "protection.string.south.a.rating": "29.472 A"}, "about": "string.south.a", "which": "most", "verdict": "meets"},
+	"Isc 12.28 A, panels for 30 A: 29.48 A is more": {"design": "meets", "facts": {"panel.fen-200.isc": "12.28 A", "panel.fen-200.max_series_fuse": "30 A", "protection.string.south.a.rating": "29.48 A"}, "about": "string.south.a", "which": "most", "verdict": "breaks"},
+	"by 712 no upper end but the panels'": {"design": "meets", "facts": {"panel.fen-200.isc": "8 A", "protection.string.south.a.rating": "20 A", "param.iec.string_fuse_school": "hd_712"}, "about": "string.south.a", "which": "most", "verdict": "meets"},
+	"unknown panel.fen-200.max_series_fuse of most": {"design": "meets", "facts": {"panel.fen-200.max_series_fuse": null}, "about": "string.south.a", "which": "most", "verdict": "unproven"},
+	"unknown panel.fen-200.isc of least": {"design": "meets", "facts": {"panel.fen-200.isc": null}, "about": "string.south.a", "which": "least", "verdict": "unproven"},
+}
+
+test_cases[name] if {
+	some name, c in cases
+	system := test.facts(c.design)
+	verdicts := test.verdicts(system, string_device_size.check, c.facts) with input as system
+	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}

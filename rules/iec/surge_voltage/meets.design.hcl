@@ -1,0 +1,1 @@
+# expect: meets iec.surge_voltage on array.south

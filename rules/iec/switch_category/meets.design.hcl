@@ -1,0 +1,1 @@
+# expect: meets iec.switch_category on disconnect.array.south

@@ -1,0 +1,1 @@
+# expect: meets iec.under_modules on cable_run.string.south.a

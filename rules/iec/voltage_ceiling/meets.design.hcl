@@ -1,0 +1,1 @@
+# expect: meets iec.voltage_ceiling on pv_input.main.1

@@ -1,0 +1,1 @@
+# expect: meets marine.alternator on charge_source.engine

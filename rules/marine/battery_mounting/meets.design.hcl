@@ -1,0 +1,1 @@
+# expect: meets marine.battery_mounting on bank.house

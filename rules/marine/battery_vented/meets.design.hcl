@@ -1,0 +1,1 @@
+# expect: meets marine.battery_vented on bank.start

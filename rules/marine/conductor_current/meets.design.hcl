@@ -1,0 +1,1 @@
+# expect: meets marine.conductor_current on cable_run.charger.main

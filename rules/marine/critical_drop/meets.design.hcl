@@ -1,0 +1,1 @@
+# expect: meets marine.critical_drop on cable_run.load.lights

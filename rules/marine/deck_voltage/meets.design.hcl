@@ -1,0 +1,1 @@
+# expect: meets marine.deck_voltage on pv_input.main.1

@@ -1,0 +1,1 @@
+# expect: meets marine.device_rating on protection.charger.main

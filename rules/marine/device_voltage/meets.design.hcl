@@ -1,0 +1,1 @@
+# expect: meets marine.device_voltage on protection.charger.main

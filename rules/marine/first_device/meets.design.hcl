@@ -1,0 +1,1 @@
+# expect: meets marine.first_device on protection.charger.main

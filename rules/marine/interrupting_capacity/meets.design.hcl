@@ -1,0 +1,1 @@
+# expect: meets marine.interrupting_capacity on protection.bank.start

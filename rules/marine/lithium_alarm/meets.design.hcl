@@ -1,0 +1,1 @@
+# expect: meets marine.lithium_alarm on bank.house

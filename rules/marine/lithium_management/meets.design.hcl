@@ -1,0 +1,1 @@
+# expect: meets marine.lithium_management on bank.house

@@ -1,0 +1,1 @@
+# expect: meets marine.lithium_switch on bank.house

@@ -1,0 +1,1 @@
+# expect: meets marine.one_bond on grounding

@@ -1,0 +1,1 @@
+# expect: meets marine.second_supply on load.lights

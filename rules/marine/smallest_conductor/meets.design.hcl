@@ -1,0 +1,1 @@
+# expect: meets marine.smallest_conductor on cable_run.load.lights

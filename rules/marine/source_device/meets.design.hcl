@@ -1,0 +1,1 @@
+# expect: meets marine.source_device on charge_source.engine

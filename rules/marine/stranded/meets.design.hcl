@@ -1,0 +1,1 @@
+# expect: meets marine.stranded on cable_run.load.lights

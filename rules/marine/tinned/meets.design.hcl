@@ -1,0 +1,1 @@
+# expect: meets marine.tinned on cable_run.load.lights

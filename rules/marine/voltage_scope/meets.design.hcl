@@ -1,0 +1,1 @@
+# expect: meets marine.voltage_scope on bank.house

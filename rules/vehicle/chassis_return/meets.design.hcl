@@ -1,0 +1,1 @@
+# expect: meets vehicle.chassis_return on cable_run.load.lights

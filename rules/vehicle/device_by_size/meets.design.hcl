@@ -1,0 +1,13 @@
+# expect: meets vehicle.device_by_size on protection.load.lights
+
+site {
+  latitude  = "47 deg"
+  longitude = "8 deg"
+  elevation = "950 m"
+  coldest   = "-20 degC"
+  hottest   = "30 degC"
+  place     = "vehicle"
+  declared "vehicle" {
+    standard = "nec_552"
+  }
+}

@@ -1,0 +1,59 @@
+# expect: breaks vehicle.extra_low_voltage on system
+
+array "south" {
+  charger  = "main"
+  tilt     = "45 deg"
+  azimuth  = "180 deg"
+  mounting = "open_rack"
+  string "a" {
+    panels   = { "fen-200" = 5 }
+    parallel = 3
+    cable_run {
+      size       = "4 mm2"
+      length     = "6 m"
+      strand     = "class_5"
+      insulation = "105 degC"
+      voltage    = "1500 V"
+      ambient    = "35 degC"
+      grouped    = 2
+      connector  = "heron-4"
+      declared "vehicle" {
+        chassis_return = false
+      }
+    }
+    fuse {
+      class      = "gPV"
+      rating     = "20 A"
+      voltage    = "1000 V"
+      interrupts = "10 kA"
+      dc_rated   = true
+    }
+  }
+  cable_run {
+    size       = "16 mm2"
+    length     = "12 m"
+    strand     = "class_5"
+    insulation = "105 degC"
+    voltage    = "1000 V"
+    ambient    = "35 degC"
+    grouped    = 2
+    declared "vehicle" {
+      chassis_return = false
+    }
+  }
+  breaker {
+    rating     = "40 A"
+    voltage    = "250 V"
+    interrupts = "6 kA"
+    dc_rated   = true
+    polarized  = false
+    poles      = 2
+  }
+  disconnect {
+    rating     = "63 A"
+    voltage    = "250 V"
+    dc_rated   = true
+    load_break = true
+    poles      = 2
+  }
+}

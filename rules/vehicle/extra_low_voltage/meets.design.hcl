@@ -1,0 +1,1 @@
+# expect: meets vehicle.extra_low_voltage on system

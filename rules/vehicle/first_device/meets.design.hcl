@@ -1,0 +1,1 @@
+# expect: meets vehicle.first_device on protection.bank.house

@@ -1,0 +1,1 @@
+# expect: meets vehicle.lead_vented on bank.house

@@ -1,0 +1,1 @@
+# expect: meets vehicle.services on bank.house

@@ -1,0 +1,1 @@
+# expect: meets vehicle.vent_area on bank.house

@@ -144,6 +144,17 @@ var (
 			return all
 		})
 
+	_ = declare(Entry{Collection: "system", Name: "backed",
+		Means: "another source than the sun charges a bank", Formula: "a bank has a charge_source", Source: "the design"},
+		func(s *Whole, w *Work) bool {
+			backed := false
+			for _, b := range s.allBanks(w) {
+				_, others := b.charging(w)
+				backed = backed || len(others) > 0
+			}
+			return backed
+		})
+
 	systemWorst = declare(Entry{Collection: "system", Name: "worst_month", Unit: "",
 		Means: "the month that leaves least over, 1 to 12", Formula: "month of the least of balance_by_month", Source: balanceMethod},
 		func(s *Whole, w *Work) float64 {

@@ -10,5 +10,5 @@ package codebooks.practice.clipped_energy
 
 check contains {
 	"about": c.id, "when": fact.one_of(c.controller.kind, ["mppt"]), "otherwise": "a PWM controller cannot clip",
-	"is": c.clipped_energy, "at_most": input.params.clipped_energy_max, "also": [c.clipped_hours, c.overpanel_gain],
+	"is": c.clipped_energy, "at_most": input.params.clipped_energy_max,
 } if some c in input.chargers

@@ -8,4 +8,4 @@
 #   remedy: put the further panels on a controller of their own, or raise the bank's voltage
 package codebooks.practice.oversizing
 
-check contains {"about": c.id, "is": c.overpanel, "at_most": input.params.oversizing_max, "also": [c.power_headroom]} if some c in input.chargers
+check contains {"about": c.id, "is": c.overpanel, "at_most": input.params.oversizing_max} if some c in input.chargers

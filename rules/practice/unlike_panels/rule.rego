@@ -6,6 +6,9 @@
 #   each: pv_inputs
 #   source: single-diode curves of the panels, after De Soto, Klein and Beckman, Solar Energy 80 (2006)
 #   cites: [de_soto]
+#   equivalent:
+#     - mutant: 1 x 1.01
+#       reason: "maxima are counted whole: more than 1.01 is more than 1"
 #   remedy: match currents in series and voltages in parallel, or give unlike panels an input of their own
 package codebooks.practice.unlike_panels
 

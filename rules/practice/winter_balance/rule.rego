@@ -10,11 +10,9 @@ package codebooks.practice.winter_balance
 
 check contains {
 	"about": s.id, "when": fact.more_than(s.daily_load, fact.number(0, "Wh")), "otherwise": "nothing takes energy from the banks",
-	"is": given(s), "at_least": least, "also": [s.worst_month, input.site.sky],
-} if {
-	s := input.system
-	least := wanted(count(input.charge_sources))
-}
+	"is": given(s), "at_least": fact.either(s.backed, input.params.winter_cover_least_backed, input.params.winter_cover_least),
+	"also": [s.worst_month],
+} if s := input.system
 
 # A clear sky is the most that the site can give: only a share of it counts.
 given(s) := fact.either(
@@ -22,7 +20,3 @@ given(s) := fact.either(
 	s.worst_month_cover,
 	fact.times([input.params.winter_light, s.worst_month_cover]),
 )
-
-wanted(others) := input.params.winter_cover_least if others == 0
-
-wanted(others) := input.params.winter_cover_least_backed if others > 0

@@ -67,7 +67,7 @@ func (s *Site) sky(w *Work) *weather.Year {
 		}
 		year, err := weather.ClearSky{
 			Latitude: at.Latitude, Longitude: at.Longitude, Elevation: at.Elevation,
-			Zone: weather.ZoneOf(at.Longitude), Turbidity: sun.LinkeTurbidity, Step: time.Hour, Air: air.Air,
+			Zone: weather.ZoneOf(at.Longitude), Turbidity: sun.LinkeTurbidity, Step: time.Hour, Air: air.Through(time.Hour),
 		}.Year()
 		w.physics(0, err)
 		s.clear = year

@@ -214,3 +214,17 @@ func TestChecks(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// The table of air mass holds against the formula.
+func TestAirMassTable(t *testing.T) {
+	c := ClearOver(0, LinkeTurbidity)
+	for up := 0.0; up <= 1; up += 1.0 / 7919 {
+		want, most := airMass(up, math.Acos(up)/degree), 2e-4
+		if up > math.Sin(3*degree) {
+			most = 2e-5
+		}
+		if got := c.airMass(up); math.Abs(got/want-1) > most {
+			t.Fatalf("at sine %v: %v, want %v", up, got, want)
+		}
+	}
+}

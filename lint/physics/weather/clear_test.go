@@ -162,3 +162,19 @@ func TestClearYearProperties(t *testing.T) {
 		}
 	})
 }
+
+// Steps in order give the air of each by itself, north and south.
+func TestSeasonsThrough(t *testing.T) {
+	for _, s := range []Seasons{{Coldest: 246, Hottest: 302, Latitude: 46}, {Coldest: 270, Hottest: 315, Latitude: -30}} {
+		for _, step := range []time.Duration{time.Hour, 15 * time.Minute} {
+			air, n := s.Through(step), int(24*time.Hour/step)
+			for i := range 365 * n {
+				day := (float64(i) + 0.5) / float64(n)
+				hour := 24 * (day - math.Floor(day))
+				if got, want := air(day, hour), s.Air(day, hour); math.Abs(got-want) > 1e-9 {
+					t.Fatalf("day %v: %v K, want %v K", day, got, want)
+				}
+			}
+		}
+	}
+}

@@ -421,7 +421,6 @@ var byCode = []string{
 var unnoticed = map[string]string{
 	"battery.capacity_rate":            "bank.run_time reads it, which no rule judges",
 	"battery.peukert":                  "bank.run_time reads it, which no rule judges",
-	"inverter.charge_current_max":      "of an inverter behind a fuse, which does not mind which way the current runs",
 	"battery.charge_above":             "of a lead battery: it is charged in any cold that it stands in",
 	"battery.heater":                   "of a bank that never gets too cold to be charged",
 	"bms.cold_charge_cutoff":           "of a bank that never gets too cold to be charged",

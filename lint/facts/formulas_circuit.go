@@ -212,7 +212,7 @@ var (
 
 var twoWayFormula = strings.Join([]string{
 	"yes between bank and controller or charge source and in the bank itself",
-	"at an inverter where it can charge (no where its data sheet gives no charge current, assumed)",
+	"at an inverter where it can charge",
 	"in a string or array where other strings, or the controller, can feed back",
 	"no for supplies and loads",
 }, "; ")
@@ -222,11 +222,7 @@ func twoWay(w *Work, c subject) bool {
 	case *Bank, *Charger, *ChargeSource:
 		return true
 	case *Output:
-		if inverterCharge.Given(c.inverter) {
-			return inverterCharge.Of(w, c.inverter) > 0
-		}
-		w.assume()
-		return false
+		return inverterCharge.Of(w, c.inverter) > 0
 	case *String:
 		return othersFeed(w, c.input, stringParallel.Of(w, c) > 1, func(s *String) bool { return s == c })
 	case *Array:

@@ -93,6 +93,7 @@ inverter "sedge-1500" {
   idle          = "12 W"
   isolated      = true
   full_power_to = "40 degC"
+  charge_current_max = "0 A"
   ac_voltage    = "230 V"
 }
 

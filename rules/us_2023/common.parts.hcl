@@ -93,6 +93,7 @@ inverter "basin-2400" {
   idle          = "15 W"
   isolated      = true
   full_power_to = "40 degC"
+  charge_current_max = "0 A"
   ac_voltage    = "120 V"
 }
 

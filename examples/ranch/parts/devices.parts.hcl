@@ -70,6 +70,7 @@ inverter "coulee-2400" {
   continuous    = "2400 W"
   surge         = "4800 W"
   surge_time    = "5 s"
+  charge_current_max = "0 A" # it only inverts
   efficiency    = "92 %"
   idle          = "15 W"
   isolated      = true

@@ -2,7 +2,7 @@
 # title: Conductors' insulation bears the highest voltage of their circuit
 # description: Cable for vehicles and boats is often insulated for 50 or 60 V only. On the roof a cold morning brings much more, and so does an inverter.
 # custom:
-#   grade: fix
+#   grade: stop
 #   each: cable_runs
 #   source: maker's data sheet
 #   remedy: use cable whose insulation is rated for the voltage

@@ -174,3 +174,26 @@ func TestDailyLoad(t *testing.T) {
 		t.Errorf("without the lights' hours: %+v", f)
 	}
 }
+
+// Thin film has no single-diode curve. Strings that are alike lose nothing to
+// each other all the same, and their voltage and power follow from the sheet's
+// coefficients (common practice); unlike ones stay unknown.
+func TestThinFilm(t *testing.T) {
+	like := []string{unlikeString, "  string \"b\" {\n    panels = { \"slate-410\" = 2 }\n", `technology         = "mono_si"`, `technology         = "thin_film"`}
+	s := load(t, sheeted(like...))
+	warmer := number(t, s, "pv_input.main.1.cell_hot") - 25
+	for id, want := range map[string]float64{
+		"pv_input.main.1.vmp_stc": 2 * 31.4, "pv_input.main.1.vmp_hot": 2 * 31.4 * (1 - 0.0039*warmer), "pv_input.main.1.mpp_stc": 6 * 31.4 * 13.06,
+		"pv_input.main.1.mpp_hot": 6 * 31.4 * 13.06 * (1 - 0.0034*warmer), "pv_input.main.1.mismatch_loss": 0, "pv_input.main.1.reverse_current": 0,
+	} {
+		if got := number(t, s, id); !near(got, want, 1e-8) {
+			t.Errorf("%s is %v, want %v", id, got, want)
+		}
+	}
+	unlike := load(t, sheeted(like[2:]...))
+	for _, id := range []string{"pv_input.main.1.vmp_hot", "pv_input.main.1.reverse_current", "pv_input.main.1.mismatch_loss"} {
+		if f := get(t, unlike, id); f.Known {
+			t.Errorf("unlike strings of thin film: %+v", f)
+		}
+	}
+}

@@ -99,6 +99,9 @@ func (s *String) maximum(w *Work, cell func(*String) float64) panel.Point {
 }
 
 func maximum(w *Work, strings []*String, cell func(*String) float64) panel.Point {
+	if p := alike(strings); p != nil && panelTechnology.Of(w, p) == "thin_film" {
+		return byCoefficients(w, p, strings, cell)
+	}
 	in := wired(w, strings, fullSun, cell)
 	if in == nil {
 		return panel.Point{}
@@ -106,6 +109,41 @@ func maximum(w *Work, strings []*String, cell func(*String) float64) panel.Point
 	best, err := in.Maximum()
 	w.physics(0, err)
 	return best
+}
+
+// alike gives the panel of strings that are all of one kind and length: they
+// share current and voltage without losing any, whatever their curve. nil of
+// others.
+func alike(strings []*String) *Panel {
+	first := strings[0].panels
+	for _, s := range strings {
+		if len(s.panels) != 1 || s.panels[0] != first[0] {
+			return nil
+		}
+	}
+	return first[0].panel
+}
+
+// byCoefficients gives the maximum of like strings of thin film, which has no
+// single-diode curve: voltage by Vmp (1 + (temp_pmax - temp_isc) dT), a lower
+// bound with heat, and power by temp_pmax. Common practice.
+func byCoefficients(w *Work, p *Panel, strings []*String, cell func(*String) float64) panel.Point {
+	vmp, imp, power, current := panelVmp.Of(w, p), panelImp.Of(w, p), panelTempPmax.Of(w, p), panelTempIsc.Of(w, p)
+	warmer, count := cell(strings[0])-panel.StandardCell, 0.0
+	for _, s := range strings {
+		count += stringParallel.Of(w, s)
+	}
+	if !w.Known() {
+		return panel.Point{}
+	}
+	volts := strings[0].panels[0].count * vmp * (1 + (power-current)*warmer)
+	watts := strings[0].panels[0].count * count * vmp * imp * (1 + power*warmer)
+	if volts <= 0 || watts <= 0 {
+		w.fail("its coefficients leave nothing at this temperature")
+		return panel.Point{}
+	}
+	w.Say("thin film, by its coefficients: a lower bound of the voltage with heat")
+	return panel.Point{Voltage: volts, Current: watts / volts}
 }
 
 func standardCell(*String) float64 { return panel.StandardCell }
@@ -137,6 +175,10 @@ var (
 		Means:   "share of its panels' own maximum power that is lost by tying unlike ones together, at 25 degC",
 		Formula: "1 - mpp_stc / the sum of its panels' own maxima", Source: fiveParameters + "; bypass diodes without a drop of their own"},
 		func(i *Input, w *Work) float64 {
+			if alike(i.all(w)) != nil {
+				w.Say("all strings are alike")
+				return 0
+			}
 			in := wired(w, i.all(w), fullSun, standardCell)
 			if in == nil {
 				return 0
@@ -150,6 +192,10 @@ var (
 		Means:   "largest current that the other strings drive into any one string, without a fault, while the input is open",
 		Formula: "largest at 1000 W/m2 with cells at cell_cold, 25 degC and cell_hot", Source: fiveParameters},
 		func(i *Input, w *Work) float64 {
+			if alike(i.all(w)) != nil {
+				w.Say("all strings are alike")
+				return 0
+			}
 			most := 0.0
 			for _, cell := range []func(*String) float64{i.cold(w), standardCell, i.hot(w)} {
 				in := wired(w, i.all(w), fullSun, cell)

@@ -22,6 +22,10 @@ var (
 	inputMaxima = declare(Entry{Collection: "pv_inputs", Name: "maxima", Unit: "W", Over: "V",
 		Means: "every maximum of its strings' power at 1000 W/m2 and 25 degC; more than one where unlike panels share a string", Formula: "maxima of the combined curve, by rising voltage", Source: fiveParameters},
 		func(i *Input, w *Work) Curve {
+			if alike(i.all(w)) != nil {
+				best := i.maximum(w, standardCell)
+				return Curve{Over: []float64{best.Voltage}, Values: []float64{best.Power()}}
+			}
 			in := wired(w, i.all(w), fullSun, standardCell)
 			if in == nil {
 				return Curve{}

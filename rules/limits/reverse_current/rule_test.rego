@@ -9,7 +9,7 @@ cases := {
 	"a step above": {"design": "meets", "facts": {"pv_input.main.1.reverse_current": "20.002 A"}, "about": "pv_input.main.1", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"pv_input.main.1.reverse_current": null}, "about": "pv_input.main.1", "verdict": "unproven"},
 	"unknown rating": {"design": "meets", "facts": {"panel.fen-200.max_series_fuse": null}, "about": "pv_input.main.1", "verdict": "unproven"},
-	"unknown isc": {"design": "meets", "facts": {"panel.fen-200.isc": null}, "about": "pv_input.main.1", "verdict": "unproven"},
+	"unknown isc": {"design": "breaks", "facts": {"panel.fen-200.isc": null}, "about": "pv_input.main.1", "verdict": "unproven"},
 }
 
 test_cases[name] if {

@@ -11,8 +11,8 @@ cases := {
 	"one maximum": {"design": "meets", "facts": {"pv_input.main.1.maxima_count": "1"}, "about": "pv_input.main.1", "which": "maxima", "verdict": "meets"},
 	"two maxima": {"design": "meets", "facts": {"pv_input.main.1.maxima_count": "2"}, "about": "pv_input.main.1", "which": "maxima", "verdict": "breaks"},
 	"unknown maxima": {"design": "meets", "facts": {"pv_input.main.1.maxima_count": null}, "about": "pv_input.main.1", "which": "maxima", "verdict": "unproven"},
-	"unknown imp": {"design": "meets", "facts": {"panel.fen-200.imp": null}, "about": "pv_input.main.1", "which": "loss", "verdict": "unproven"},
-	"unknown cells": {"design": "meets", "facts": {"panel.fen-200.cells": null}, "about": "pv_input.main.1", "which": "loss", "verdict": "unproven"},
+	"unknown imp": {"design": "breaks", "facts": {"panel.fen-200.imp": null}, "about": "pv_input.main.1", "which": "loss", "verdict": "unproven"},
+	"unknown cells": {"design": "breaks", "facts": {"panel.fen-200.cells": null}, "about": "pv_input.main.1", "which": "loss", "verdict": "unproven"},
 	"the limit is its own": {"design": "meets", "facts": {"pv_input.main.1.mismatch_loss": "2 %", "param.practice.mismatch_max": "2 %", "param.practice.voltage_drop_max": "1 %"}, "about": "pv_input.main.1", "which": "loss", "verdict": "meets"},
 }
 

@@ -53,8 +53,10 @@ func (r *TestReport) Error() string {
 // Test runs a codebook's own tests with its parameters at their defaults, rule
 // by rule: the Rego tests of rule_test.rego, the two example designs with their
 // expectations, and deletion. Each rule owes all of these files. The problems
-// are those of loading the codebook; then there is no report.
+// are those of loading the codebook; then there is no report. Tests run in this
+// process, whatever src says: who runs them is who writes the codebook.
 func Test(ctx context.Context, src Source) (*TestReport, source.Problems) {
+	src.Isolation = nil
 	b, problems := Load(ctx, src)
 	if len(problems) > 0 {
 		return nil, problems
@@ -123,9 +125,9 @@ func (b *Book) rule(name string) *Rule {
 func (b *Book) put(ctx context.Context, rule string, st *structure, vs values) (decoded, error) {
 	var r *reading
 	if b.byValue[rule] {
-		r = &reading{structure: st, tables: b.tables, values: vs}
+		r = &reading{structure: st, tables: b.tables, rule: ruleAt(b, rule), values: vs}
 	}
-	a, err := b.engine.askOne(ctx, b, rule, st, r)
+	a, err := b.asker().askOne(ctx, b, rule, st, r)
 	if err != nil {
 		return decoded{}, fmt.Errorf("evaluating rule %s: %w", rule, err)
 	}

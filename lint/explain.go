@@ -84,6 +84,7 @@ func Explain(ctx context.Context, o ExplainOptions) (*Explanation, error) {
 	if err != nil {
 		return nil, err
 	}
+	defer r.close()
 	name, _, _ := strings.Cut(o.Subject, ".")
 	book, problems, err := r.bookToExplain(o, name)
 	if err != nil {
@@ -118,7 +119,7 @@ func Explain(ctx context.Context, o ExplainOptions) (*Explanation, error) {
 		return e, nil
 	}
 	found, err := Run(ctx, Options{Disk: o.Disk, Embedded: o.Embedded, WorkingDir: o.WorkingDir, Paths: []string{o.Path}, Date: o.Date,
-		Rules: []string{strings.TrimSuffix(o.Subject, "/")}, Trust: o.Trust, Version: o.Version})
+		Rules: []string{strings.TrimSuffix(o.Subject, "/")}, Trust: o.Trust, Isolation: o.Isolation, Version: o.Version})
 	if err != nil {
 		return nil, err
 	}

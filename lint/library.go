@@ -55,6 +55,17 @@ func newLibrary(ctx context.Context, o Options) *library {
 	return l
 }
 
+// close ends what runs codebooks apart.
+func (l *library) close() {
+	l.mutex.Lock()
+	defer l.mutex.Unlock()
+	for _, s := range l.books {
+		if s.book != nil {
+			s.book.Close()
+		}
+	}
+}
+
 func (l *library) load(key string, find func() judge.Source) (*judge.Book, source.Problems) {
 	l.mutex.Lock()
 	s, ok := l.books[key]
@@ -69,6 +80,7 @@ func (l *library) load(key string, find func() judge.Source) (*judge.Book, sourc
 			return
 		}
 		if problems := tooNew(s.book, l.options.Version); len(problems) > 0 {
+			s.book.Close()
 			s.book, s.problems = nil, problems
 		}
 	})
@@ -193,10 +205,11 @@ func (r *room) findOutside(b workshop.Book) (*judge.Book, *source.Problem) {
 	refuse := func(kind, message, expected, found string) (*judge.Book, *source.Problem) {
 		return nil, &source.Problem{Kind: kind, Message: message, Block: "codebook." + b.Name, Expected: expected, Found: found, At: b.At}
 	}
+	trusted := slices.Contains(r.options.Trust, b.Name)
 	switch {
 	case slices.Contains(r.embedded, b.Name):
 		return refuse("codebook", fmt.Sprintf("codebook %q comes with the program; one of the workshop's own needs another name", b.Name), "another name", b.Name)
-	case !slices.Contains(r.options.Trust, b.Name):
+	case !trusted && r.options.Isolation == nil:
 		return refuse("trust", fmt.Sprintf("codebook %q lies outside the program and would run inside it: that takes --trust %s", b.Name, b.Name), "--trust "+b.Name, "no such trust")
 	case b.Key != "":
 		return refuse("codebook", fmt.Sprintf("codebook %q names a key, but a codebook in a folder carries no signature; pin its digest", b.Name), "a digest", "a key")
@@ -210,7 +223,11 @@ func (r *room) findOutside(b workshop.Book) (*judge.Book, *source.Problem) {
 		return refuse("codebook", fmt.Sprintf("reading codebook %q: no %s in folder %s", b.Name, survey.CodebookFile, b.Path), "a codebook's folder", b.Path)
 	}
 	book, problems := r.load(r.place.Dir+"|"+b.Name, func() judge.Source {
-		return judge.Source{Name: b.Name, Files: files, Show: r.place.Show(folder)}
+		src := judge.Source{Name: b.Name, Files: files, Show: r.place.Show(folder)}
+		if !trusted {
+			src.Isolation = r.options.Isolation
+		}
+		return src
 	})
 	r.keep(problems)
 	if book != nil && b.Digest != "" && b.Digest != book.Digest() {

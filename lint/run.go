@@ -35,7 +35,9 @@ type Options struct {
 	// Rules keeps only these rules ("limits.cold_voltage") and codebooks
 	// ("limits"); empty keeps all.
 	Rules []string
-	// Trust names the outside codebooks that may run. None may by itself.
+	// Isolation runs outside codebooks apart. Where it is nil they need trust.
+	Isolation Isolation
+	// Trust names the outside codebooks that may run inside this process.
 	Trust    []string
 	Workers  int                   // designs judged at once; 0 for one a processor
 	Version  string                // of this program, such as 0.1.0; a codebook may need a newer one
@@ -56,6 +58,7 @@ func Run(ctx context.Context, o Options) (*Result, error) {
 	workshops, problems := survey.Find(o.Disk, o.WorkingDir, o.Paths)
 	result.Problems = append(result.Problems, problems...)
 	shelf := newLibrary(ctx, o)
+	defer shelf.close()
 
 	var jobs []job
 	for _, w := range workshops {

@@ -33,8 +33,9 @@ func (s *Shelf) Exit() int {
 // ShelfOptions says where, and which outside codebooks may be loaded.
 type ShelfOptions struct {
 	BookOptions
-	Path  string // a design, a folder or a workshop file
-	Trust []string
+	Path      string // a design, a folder or a workshop file
+	Trust     []string
+	Isolation Isolation // as in [Options]
 }
 
 // ListBooks tells which codebooks are in force for a design, or for any design in
@@ -44,6 +45,7 @@ func ListBooks(ctx context.Context, o ShelfOptions) (*Shelf, error) {
 	if err != nil {
 		return nil, err
 	}
+	defer r.close()
 	books, problems := r.inForce(d)
 	s := &Shelf{Problems: slices.Concat(r.problems, d.Problems, problems)}
 	if r.workshop != nil {
@@ -89,7 +91,7 @@ func openShelf(ctx context.Context, o ShelfOptions) (*room, *design.Design, erro
 	if err != nil {
 		return nil, nil, fmt.Errorf("looking for a workshop: %w", err)
 	}
-	shelf := newLibrary(ctx, Options{Disk: o.Disk, Embedded: o.Embedded, WorkingDir: o.WorkingDir, Trust: o.Trust, Version: o.Version})
+	shelf := newLibrary(ctx, Options{Disk: o.Disk, Embedded: o.Embedded, WorkingDir: o.WorkingDir, Trust: o.Trust, Isolation: o.Isolation, Version: o.Version})
 	r := openWorkshop(shelf, place)
 	d := &design.Design{}
 	if strings.HasSuffix(file, survey.DesignSuffix) {

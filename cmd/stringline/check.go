@@ -32,7 +32,7 @@ func (s *streams) check(code *int) *cobra.Command {
 	option.String("reject-from", "fix", "least `GRADE` with exit state 1: stop, fix or advise")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	option.StringArray("rule", nil, "judge by this `RULE` alone, such as limits.cold_voltage")
-	trustOption(c)
+	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
 		form, err := oneOf(c, "as", "text", "json")
 		if err != nil {
@@ -67,7 +67,7 @@ func (s *streams) judgeFor(c *cobra.Command, paths []string) (*lint.Result, erro
 	if request.rules, err = names(c, "rule"); err != nil {
 		return nil, err
 	}
-	if request.trust, err = names(c, "trust"); err != nil {
+	if err = request.outside(c); err != nil {
 		return nil, err
 	}
 	if request.date, err = s.date(c); err != nil {
@@ -90,11 +90,6 @@ func names(c *cobra.Command, option string) ([]string, error) {
 	return list, nil
 }
 
-// trustOption adds --trust.
-func trustOption(c *cobra.Command) {
-	c.Flags().StringArray("trust", nil, "run the codebook `NAME` although it comes from outside")
-}
-
 // date reads --date, or takes today's where it is not given.
 func (s *streams) date(c *cobra.Command) (string, error) {
 	day, err := c.Flags().GetString("date")
@@ -114,7 +109,8 @@ func (s *streams) date(c *cobra.Command) (string, error) {
 type request struct {
 	paths      []string
 	rules      []string
-	trust      []string
+	trust      []string   // codebooks from outside that may run in this process
+	apart      *isolation // what runs the others; nil where nothing can
 	date       string
 	rejectFrom verdict.Grade
 }

@@ -31,7 +31,7 @@ func (s *streams) codebookExplain(code *int) *cobra.Command {
 		},
 	}
 	c.Flags().String("as", "text", "`FORM` of the output: text or markdown")
-	trustOption(c)
+	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
 		form, err := oneOf(c, "as", "text", "markdown")
 		if err != nil {

@@ -28,7 +28,7 @@ func (s *streams) codebookList(code *int) *cobra.Command {
 		},
 	}
 	c.Flags().String("as", "text", "`FORM` of the output: text or json")
-	trustOption(c)
+	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
 		form, err := oneOf(c, "as", "text", "json")
 		if err != nil {
@@ -65,6 +65,13 @@ func (s *streams) shelfOptions(c *cobra.Command) (o lint.ShelfOptions, err error
 	if o.BookOptions, err = s.bookOptions(); err != nil {
 		return o, err
 	}
-	o.Trust, err = names(c, "trust")
-	return o, err
+	var r request
+	if err = r.outside(c); err != nil {
+		return o, err
+	}
+	o.Trust = r.trust
+	if r.apart != nil { // a nil pointer in an interface would not be nil
+		o.Isolation = r.apart
+	}
+	return o, nil
 }

@@ -69,7 +69,7 @@ func (s *streams) codebookNew(code *int) *cobra.Command {
 		shown := slashed(dir)
 		*code = s.write(0, func(w io.Writer) error {
 			_, err := fmt.Fprintf(w, "%s: %d files written.\n\nTest it:\n\n  stringline codebook test %s\n\nPut it in force in workshop.hcl:\n\n  codebook %q {\n    path = %q\n  }\n\n"+
-				"A book of your own runs where you say that you trust it:\n\n  stringline check --trust %s\n", shown, written, shown, name, shown, name)
+				"It then judges every design of the workshop, in a process apart:\n\n  stringline check\n", shown, written, shown, name, shown)
 			return err
 		})
 		return nil

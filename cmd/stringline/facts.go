@@ -24,7 +24,7 @@ func (s *streams) facts(code *int) *cobra.Command {
 		Args: arguments("DESIGN"),
 	}
 	c.Flags().String("as", "text", "`FORM` of the output: text, json or csv")
-	trustOption(c)
+	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
 		form, err := oneOf(c, "as", "text", "json", "csv")
 		if err != nil {
@@ -55,11 +55,11 @@ func (s *streams) facts(code *int) *cobra.Command {
 // oneDesign judges exactly one design. The exit state is 2 where something of
 // it could not be read: facts that rest on it are unknown then.
 func (s *streams) oneDesign(c *cobra.Command, path string) (*lint.DesignResult, int, error) {
-	trust, err := names(c, "trust")
-	if err != nil {
+	one := request{paths: []string{path}, date: s.now().Format(time.DateOnly)}
+	if err := one.outside(c); err != nil {
 		return nil, 2, err
 	}
-	r, err := s.judge(c.Context(), request{paths: []string{path}, trust: trust, date: s.now().Format(time.DateOnly)})
+	r, err := s.judge(c.Context(), one)
 	if err != nil {
 		return nil, 2, err
 	}

@@ -26,6 +26,9 @@ func (s *streams) judge(ctx context.Context, r request) (*lint.Result, error) {
 		Disk: s.disk, Embedded: rules.Books, WorkingDir: slashed(dir), Date: r.date, RejectFrom: r.rejectFrom,
 		Rules: r.rules, Trust: r.trust, Version: programVersion,
 	}
+	if r.apart != nil { // a nil pointer in an interface would not be nil
+		opts.Isolation = r.apart
+	}
 	for _, path := range r.paths {
 		if path == "-" {
 			if opts.Stdin, err = s.readAll(); err != nil {

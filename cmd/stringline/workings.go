@@ -20,7 +20,7 @@ func (s *streams) workings(code *int) *cobra.Command {
 		Args:    arguments("DESIGN", "FACT"),
 	}
 	c.Flags().String("as", "text", "`FORM` of the output: text or json")
-	trustOption(c)
+	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
 		form, err := oneOf(c, "as", "text", "json")
 		if err != nil {

@@ -70,8 +70,10 @@ func (r *TestReport) Error() string {
 // by rule: the Rego tests of rule_test.rego, the two example designs with their
 // expectations, deletion, and what else the options ask for. Each rule owes all
 // of these files. The problems are those of loading the codebook; then there is
-// no report. The error is the context's, or names a rule that is not there.
+// no report. The error is the context's, or names a rule that is not there. Tests
+// run in this process, whatever src says: who runs them is who writes the codebook.
 func Test(ctx context.Context, src Source, o TestOptions) (*TestReport, source.Problems, error) {
+	src.Isolation = nil
 	b, problems := Load(ctx, src)
 	if len(problems) > 0 {
 		return nil, problems, nil
@@ -218,9 +220,9 @@ func (b *Book) rule(name string) *Rule {
 func (b *Book) put(ctx context.Context, rule string, st *structure, vs values) (decoded, error) {
 	var r *reading
 	if b.byValue[rule] {
-		r = &reading{structure: st, tables: b.tables, values: vs}
+		r = &reading{structure: st, tables: b.tables, rule: ruleAt(b, rule), values: vs}
 	}
-	a, err := b.engine.askOne(ctx, b, rule, st, r)
+	a, err := b.asker().askOne(ctx, b, rule, st, r)
 	if err != nil {
 		return decoded{}, fmt.Errorf("evaluating rule %s: %w", rule, err)
 	}

@@ -120,47 +120,65 @@ func (e *engine) place(l *ast.Location) *ast.Term {
 type reading struct {
 	structure *structure
 	tables    map[string]*table
+	rule      source.Range
 	values    values
 	from      []string // leaves that were read
 	missing   []string // what is missing of those that are unknown
 	fault     *fault
+	left      *int // steps that formulas may still take; nil where nobody counts
 }
 
-type readingKey struct{}
+type valuesKey struct{}
+
+// valueReader gives the number of a formula, or nil where there is none.
+type valueReader interface {
+	read(at source.Range, operand *ast.Term) *ast.Term
+}
 
 // readValue is fact.value. An unknown gives nothing, and is noted: whatever the
 // rule makes of the silence, `not` included, its verdicts are unproven.
 func readValue(c rego.BuiltinContext, operands []*ast.Term) (*ast.Term, error) {
-	r, ok := c.Context.Value(readingKey{}).(*reading)
+	r, ok := c.Context.Value(valuesKey{}).(valueReader)
 	if !ok {
 		return nil, nil // while a test only gathers records, see bookTest.verdicts
 	}
-	at := rangeOf(c.Location)
+	return r.read(rangeOf(c.Location), operands[0]), nil
+}
+
+// read compiles a formula that a rule hands over and evaluates it.
+func (r *reading) read(at source.Range, operand *ast.Term) *ast.Term {
 	compile := reader{leaves: r.structure.leaves, tables: r.tables, rule: at}
-	f, wrong := compile.formula(operands[0], at, 0)
+	f, wrong := compile.formula(operand, at, 0)
 	if wrong == nil && f.kind != number {
 		wrong = faultAt(at, "fact.value reads numbers, not %s", f.describe())
 	}
 	if wrong != nil {
 		r.fault = firstFault(r.fault, wrong)
-		return nil, nil
+		return nil
+	}
+	if r.left != nil {
+		steps, _ := f.work()
+		if *r.left -= steps; *r.left < 0 {
+			r.fault = firstFault(r.fault, faultAt(at, "fact.value: the formulas would take too long to evaluate"))
+			return nil
+		}
 	}
 	v, wrong := f.evaluate(r.values)
 	if wrong != nil {
 		r.fault = firstFault(r.fault, wrong)
-		return nil, nil
+		return nil
 	}
 	r.from = merge(r.from, v.from)
 	if !v.known {
 		r.missing = merge(r.missing, v.missing)
-		return nil, nil
+		return nil
 	}
 	x := f.unit.FromSI(v.si)
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		r.fault = firstFault(r.fault, faultAt(at, "fact.value: %s has no value in %s", f.words(nil), f.unit.Symbol))
-		return nil, nil
+		return nil
 	}
-	return ast.NumberTerm(jsonNumber(x)), nil
+	return ast.NumberTerm(jsonNumber(x))
 }
 
 func firstFault(a, b *fault) *fault {
@@ -202,18 +220,29 @@ func (e *engine) ask(ctx context.Context, b *Book, s *structure) (map[string]ans
 // askOne evaluates one rule by itself. r is nil for a rule that reads no values.
 // The error is the context's.
 func (e *engine) askOne(ctx context.Context, b *Book, name string, s *structure, r *reading) (answer, error) {
+	if r == nil {
+		return e.askWith(ctx, b, name, s, nil)
+	}
+	a, err := e.askWith(ctx, b, name, s, r)
+	a.reading = r
+	a.fault = firstFault(a.fault, r.fault)
+	return a, err
+}
+
+// askWith is askOne for any reader of values, or nil.
+func (e *engine) askWith(ctx context.Context, b *Book, name string, s *structure, r valueReader) (answer, error) {
 	one := e.single[name]
 	one.once.Do(func() {
 		one.query, one.err = e.prepare(context.WithoutCancel(ctx), b.codebook.Name, []string{name})
 	})
-	a := answer{reading: r}
+	var a answer
 	rule := ruleAt(b, name)
 	if one.err != nil {
 		a.fault = faultAt(rule, "preparing the rule: %v", one.err)
 		return a, nil
 	}
 	if r != nil {
-		ctx = context.WithValue(ctx, readingKey{}, r)
+		ctx = context.WithValue(ctx, valuesKey{}, r)
 	}
 	terms, err := evaluate(ctx, &one.query, s)
 	if err != nil {
@@ -224,9 +253,6 @@ func (e *engine) askOne(ctx context.Context, b *Book, name string, s *structure,
 		return a, nil
 	}
 	a.records = recordsOf(terms, name)
-	if r != nil {
-		a.fault = r.fault
-	}
 	return a, nil
 }
 

@@ -201,13 +201,18 @@ func (j *Judge) remember(key string, a *asked) {
 
 // ask puts a codebook's rules to a structure and decodes what they answer.
 func ask(ctx context.Context, b *Book, st *structure) (*asked, error) {
-	answers, err := b.engine.ask(ctx, b, st)
+	answers, err := b.asker().ask(ctx, b, st)
 	if err != nil {
 		return nil, fmt.Errorf("evaluating codebook %s: %w", b.Name(), err)
 	}
 	a := &asked{structure: st, rules: map[string]decoded{}}
-	for name, answer := range answers {
-		a.rules[name] = decode(b, name, st, answer)
+	left := mostWork
+	for _, name := range sortedKeys(answers) {
+		d := decode(b, name, st, answers[name])
+		if !b.Embedded() {
+			d.bear(b, name, &left)
+		}
+		a.rules[name] = d
 	}
 	if len(b.byValue) == 0 {
 		a.structure = nil
@@ -298,12 +303,19 @@ func (c *court) book(ctx context.Context, b *Book, a *asked) ([]verdict.Verdict,
 		bench := c.bench(&b.rules[i])
 		d, ok := a.rules[name]
 		if !ok {
-			r := &reading{structure: a.structure, tables: b.tables, values: bench.values}
-			answer, err := b.engine.askOne(ctx, b, name, a.structure, r)
+			r := &reading{structure: a.structure, tables: b.tables, rule: b.rules[i].At, values: bench.values}
+			left := mostWork
+			if !b.Embedded() {
+				r.left = &left
+			}
+			answer, err := b.asker().askOne(ctx, b, name, a.structure, r)
 			if err != nil {
 				return nil, fmt.Errorf("evaluating rule %s: %w", b.rules[i].ID, err)
 			}
 			d = decode(b, name, a.structure, answer)
+			if r.left != nil {
+				d.bear(b, name, r.left)
+			}
 		}
 		all = append(all, bench.all(&d, c.system)...)
 	}

@@ -27,6 +27,8 @@ type Source struct {
 	Files    fs.FS  // rooted at the codebook's folder
 	Show     string // that folder as shown to people, "/" between folders
 	Embedded bool   // comes with the program
+	// Isolation, if not nil, runs the codebook apart from this process.
+	Isolation Isolation
 }
 
 func (s *Source) show(name string) string {
@@ -36,41 +38,10 @@ func (s *Source) show(name string) string {
 	return s.Show + "/" + name
 }
 
-// Book is a loaded codebook, ready to judge. It does not change after [Load] and
-// may be used by many goroutines at once.
-type Book struct {
-	source   Source
-	codebook *codebook.Codebook
-	digest   string
-	rules    []Rule // in order of their ids
-	names    []string
-	words    *vocabulary
-	tables   map[string]*table
-	engine   *engine
-	byValue  map[string]bool // rules that call fact.value, by name
-	// sharedEquivalent lists the mutants of shared/ that mean the same, by file.
-	sharedEquivalent map[string][]Equivalent
-}
-
-// Name is the codebook's name.
-func (b *Book) Name() string { return b.codebook.Name }
-
-// Codebook is what codebook.hcl says.
-func (b *Book) Codebook() *codebook.Codebook { return b.codebook }
-
-// Rules lists the rules in order of their ids.
-func (b *Book) Rules() []Rule { return slices.Clone(b.rules) }
-
-// Digest is "sha256:…" over all files of the codebook's folder, names and
-// contents, in order of their paths.
-func (b *Book) Digest() string { return b.digest }
-
-// Embedded tells whether the codebook comes with the program.
-func (b *Book) Embedded() bool { return b.source.Embedded }
-
 // Bounds on a codebook.
 const (
 	largestFile = 256 << 10
+	largestBook = 8 << 20 // all files together
 	mostFiles   = 5000
 	mostRules   = 1000
 )
@@ -86,7 +57,7 @@ func Load(ctx context.Context, src Source) (*Book, source.Problems) {
 	book := l.load()
 	if len(l.problems) > 0 {
 		l.problems.Sort()
-		return nil, l.problems
+		return nil, bounded(l.problems)
 	}
 	return book, nil
 }
@@ -125,8 +96,11 @@ func (l *loader) load() *Book {
 	if !namePattern.MatchString(cb.Name) {
 		l.bad("codebook.hcl", "a codebook's name is lower-case letters, digits and _, not %q", cb.Name)
 	}
-	b := &Book{source: l.src, codebook: cb, digest: l.digest(), words: vocabularyOf(cb), tables: map[string]*table{}, byValue: map[string]bool{}, sharedEquivalent: map[string][]Equivalent{}}
+	b := &Book{source: l.src, codebook: cb, digest: l.digest(), files: l.showsOf(), words: vocabularyOf(cb), tables: map[string]*table{}, byValue: map[string]bool{}, sharedEquivalent: map[string][]Equivalent{}}
 	l.tables(b)
+	if l.src.Isolation != nil {
+		return l.loadApart(b)
+	}
 	l.parseAll()
 	l.sharedModules(b)
 	rules := l.ruleModules(b)
@@ -147,17 +121,23 @@ func (l *loader) load() *Book {
 // read takes in all files of the folder, bounded.
 func (l *loader) read() bool {
 	l.files = map[string][]byte{}
+	entries, size := 0, 0
 	err := fs.WalkDir(l.src.Files, ".", func(name string, d fs.DirEntry, err error) error {
 		switch {
 		case err != nil:
 			return err
+		case !portable(name):
+			return fmt.Errorf("a name of a file that is too long or no UTF-8: %s", quote(name))
+		}
+		if entries++; entries > mostFiles {
+			return fmt.Errorf("more than %d files and folders", mostFiles)
+		}
+		switch {
 		case d.IsDir():
 			return nil
 		case !d.Type().IsRegular():
 			l.bad(name, "a codebook holds regular files alone")
 			return nil
-		case len(l.files) >= mostFiles:
-			return fmt.Errorf("more than %d files", mostFiles)
 		}
 		info, err := d.Info()
 		if err != nil {
@@ -170,6 +150,9 @@ func (l *loader) read() bool {
 		text, err := fs.ReadFile(l.src.Files, name)
 		if err != nil {
 			return err
+		}
+		if size += len(text); size > largestBook {
+			return fmt.Errorf("more than %d MiB in all its files", largestBook>>20)
 		}
 		l.files[name] = text
 		return nil

@@ -43,7 +43,7 @@ type Clear struct {
 	globalTop, globalOut float64 // Ineichen and Perez's cg1, and their cg2 with the rest of the exponent
 	beamTop, beamOut     float64
 	bend                 [bendNodes + 1]float64 // what air mass has beyond 1/sin of the elevation, over that sine
-	bound                float64 // of the beam's level part as a share of the global
+	bound                float64                // of the beam's level part as a share of the global
 }
 
 // ClearOver gives the cloudless sky at an elevation in m (-500 to 9000, beyond

@@ -109,8 +109,8 @@ func (s *streams) date(c *cobra.Command) (string, error) {
 type request struct {
 	paths      []string
 	rules      []string
-	trust      []string   // codebooks from outside that may run in this process
-	apart      *isolation // what runs the others; nil where nothing can
+	trust      []string       // codebooks from outside that may run in this process
+	apart      lint.Isolation // runs the others; nil where nothing can
 	date       string
 	rejectFrom verdict.Grade
 }

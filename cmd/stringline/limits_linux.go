@@ -6,11 +6,13 @@ import (
 	"time"
 
 	"golang.org/x/sys/unix"
+
+	"stringline/lint"
 )
 
 // newIsolation gives what runs codebooks apart, nil where the system has no
 // limit on memory.
-func newIsolation(most time.Duration, memory uint64) *isolation {
+func newIsolation(most time.Duration, memory uint64) lint.Isolation {
 	// The very program that runs, even where another was put in its place.
 	program := "/proc/self/exe"
 	if _, err := os.Stat(program); err != nil {
@@ -18,7 +20,7 @@ func newIsolation(most time.Duration, memory uint64) *isolation {
 			return nil
 		}
 	}
-	return &isolation{program: program, time: most, memory: memory}
+	return isolation{program: program, time: most, memory: memory}
 }
 
 // limitWorker takes from this process all but the given memory, and the means to

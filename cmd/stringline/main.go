@@ -29,7 +29,7 @@ func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	// Not all work looks at the context (a read of standard input cannot): what
 	// does not end by itself soon after the signal is ended.
-	ended := context.AfterFunc(ctx, func() {
+	forget := context.AfterFunc(ctx, func() {
 		time.Sleep(grace)
 		os.Exit(2)
 	})
@@ -37,7 +37,7 @@ func main() {
 	// gives an error, which the terminal knows, instead of a signal that kills.
 	signal.Ignore(brokenPipe...)
 	code := run(ctx, os.Args[1:], processStreams())
-	ended() // stop ends the context too, and what follows may be slow
+	forget() // or stop would count as a signal, where leaving takes longer than the grace
 	stop()
 	os.Exit(code)
 }

@@ -24,10 +24,7 @@ func (s *streams) judge(ctx context.Context, r request) (*lint.Result, error) {
 	}
 	opts := lint.Options{
 		Disk: s.disk, Embedded: rules.Books, WorkingDir: slashed(dir), Date: r.date, RejectFrom: r.rejectFrom,
-		Rules: r.rules, Trust: r.trust, Version: programVersion,
-	}
-	if r.apart != nil { // a nil pointer in an interface would not be nil
-		opts.Isolation = r.apart
+		Rules: r.rules, Trust: r.trust, Isolation: r.apart, Version: programVersion,
 	}
 	for _, path := range r.paths {
 		if path == "-" {

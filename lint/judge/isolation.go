@@ -230,8 +230,8 @@ func (l *loader) credible(b *Book, r *Rule) bool {
 	}
 	folder := strings.TrimPrefix(r.ID, b.codebook.Name+".")
 	return slices.Contains(grades, string(r.Grade)) && slices.Contains(collectionNames(), r.Each) &&
-		r.Title != "" && len(r.Title) <= longestTitle && !strings.ContainsAny(r.Title, "\r\n") &&
-		r.Description != "" && r.Source != "" && r.Remedy != "" && r.At.File == l.src.show(folder+"/rule.rego")
+		r.Title != "" && unshowable(r.Title, "\t") == "" &&
+		r.Description != "" && r.Source != "" && r.Remedy != "" && unshowable(r.Description+r.Source+r.Remedy, "\n\t") == "" && r.At.File == l.src.show(folder+"/rule.rego")
 }
 
 // ask has a worker put all rules that read no values to a structure.

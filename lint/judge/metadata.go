@@ -162,6 +162,8 @@ func (m *metadata) text(key, v string, longest int) string {
 		m.bad(m.place(key), "", "METADATA: %s is longer than %d bytes", key, longest)
 	case key == "title" && strings.ContainsAny(v, "\r\n"):
 		m.bad(m.place(key), "", "METADATA: title is one line")
+	case unshowable(v, "\n\t") != "":
+		m.bad(m.place(key), "", "METADATA: %s holds %s", key, unshowable(v, "\n\t"))
 	}
 	return v
 }

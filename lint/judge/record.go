@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
@@ -111,10 +112,26 @@ func (d *decoding) text(key string) string {
 		d.bad("%s is empty", key)
 	case len(s) > longestWords:
 		d.bad("%s is longer than %d bytes", key, longestWords)
-	case strings.ContainsFunc(string(s), func(c rune) bool { return c < ' ' || c == 0x7f }):
-		d.bad("%s holds a control character", key)
+	case unshowable(string(s), "") != "":
+		d.bad("%s holds %s", key, unshowable(string(s), ""))
 	default:
 		return string(s)
+	}
+	return ""
+}
+
+// unshowable names what a text of a codebook may not hold: it would write on a
+// terminal, break a line, run backwards or take no room. allowed may stand there
+// besides.
+func unshowable(s, allowed string) string {
+	for _, c := range s {
+		switch {
+		case unicode.IsPrint(c), c == '\u00a0', strings.ContainsRune(allowed, c):
+		case unicode.IsControl(c):
+			return "a control character"
+		default:
+			return fmt.Sprintf("a character that cannot be shown (U+%04X)", c)
+		}
 	}
 	return ""
 }

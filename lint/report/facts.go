@@ -115,12 +115,19 @@ func (p *page) subjectFacts(s *facts.System, about *facts.Subject) {
 	}
 }
 
+// clearSky is the fact that is assumed where a site names no weather: what rests on
+// it says so beside its figure.
+const clearSky = "site.sky"
+
 // factNote says what a fact means, or, where it is unknown, what to supply.
 func factNote(r *factRow) (string, ink) {
 	f := &r.fact
 	if f.Known {
 		if slices.Contains(f.Assumed, f.ID) && !strings.HasSuffix(r.means, "(assumed)") {
 			return strings.TrimSpace(r.means + " (assumed)"), plain
+		}
+		if f.ID != clearSky && slices.Contains(f.Assumed, clearSky) {
+			return r.means + " (under a clear sky)", plain
 		}
 		return r.means, plain
 	}

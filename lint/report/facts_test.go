@@ -199,3 +199,17 @@ func TestMentions(t *testing.T) {
 		}
 	}
 }
+
+// A figure that rests on a clear sky says so beside it.
+func TestClearSkyIsTold(t *testing.T) {
+	for id, want := range map[string]string{"charger.main.clipped_energy": "share (under a clear sky)", "site.sky": "share (assumed)"} {
+		row := factRow{means: "share", given: true, fact: facts.Fact{ID: id, Known: true, Assumed: []string{"site.albedo", "site.sky"}}}
+		if got, _ := factNote(&row); got != want {
+			t.Errorf("%s: %q, want %q", id, got, want)
+		}
+	}
+	row := factRow{means: "share", given: true, fact: facts.Fact{ID: "x.y", Known: true, Assumed: []string{"site.albedo"}}}
+	if got, _ := factNote(&row); got != "share" {
+		t.Errorf("without: %q", got)
+	}
+}

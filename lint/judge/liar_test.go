@@ -1,0 +1,206 @@
+package judge_test
+
+import (
+	"context"
+	"errors"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"stringline/lint/facts"
+	"stringline/lint/judge"
+	"stringline/lint/verdict"
+	"stringline/schema/design"
+)
+
+// inProcess serves a codebook in a goroutine instead of a process, and lets a
+// test put other bytes in the place of what the worker says.
+type inProcess struct {
+	twist func(message []byte) []byte
+}
+
+func (p inProcess) Start(ctx context.Context) (judge.Worker, error) {
+	w := &goroutine{twist: p.twist, in: make(chan []byte), out: make(chan []byte), end: make(chan struct{})}
+	go func() {
+		_ = judge.Serve(ctx, func() ([]byte, error) { // ends with the channel
+			select {
+			case m := <-w.in:
+				return m, nil
+			case <-w.end:
+				return nil, errors.New("closed")
+			}
+		}, func(m []byte) error {
+			select {
+			case w.out <- slices.Clone(m):
+				return nil
+			case <-w.end:
+				return errors.New("closed")
+			}
+		})
+		close(w.out)
+	}()
+	return w, nil
+}
+
+type goroutine struct {
+	twist   func([]byte) []byte
+	in, out chan []byte
+	end     chan struct{}
+	closed  bool
+}
+
+func (w *goroutine) Close() {
+	if !w.closed {
+		w.closed = true
+		close(w.end)
+	}
+}
+
+func (w *goroutine) Exchange(_ context.Context, request []byte, answer func([]byte) ([]byte, bool, error)) error {
+	for {
+		w.in <- request
+		message, ok := <-w.out
+		if !ok {
+			return errors.New("died")
+		}
+		reply, over, err := answer(w.twist(message))
+		if err != nil || over {
+			return err
+		}
+		request = reply
+	}
+}
+
+const apartRules = bookHead + tableData + `-- r/rule.rego --
+# METADATA
+# title: Spare voltage
+# description: "Why it matters."
+# custom:
+#   grade: fix
+#   each: banks
+#   source: common practice
+#   remedy: put it right
+package codebooks.small.r
+
+check contains {"about": b.id, "is": b.nominal, "at_most": fact.number(150, "V"), "say": "{is} of {limit}"} if some b in input.banks
+-- v/rule.rego --
+# METADATA
+# title: By value
+# description: "Why it matters."
+# custom:
+#   grade: fix
+#   each: banks
+#   source: common practice
+#   remedy: put it right
+package codebooks.small.v
+
+check contains {"about": b.id, "is": fact.number(fact.value(b.nominal), "V"), "at_least": fact.number(1, "V")} if some b in input.banks
+`
+
+// judgedApart loads the codebook apart and judges the hut; what a worker says is
+// twisted. It gives the load's problems, or the verdicts.
+func judgedApart(t testing.TB, isolation judge.Isolation) (problems []string, found []verdict.Verdict) {
+	t.Helper()
+	files := folder(apartRules)
+	b, wrong := judge.Load(context.Background(), judge.Source{Files: files, Show: "book", Isolation: isolation})
+	for _, p := range wrong {
+		problems = append(problems, p.Error())
+	}
+	if b == nil || len(wrong) > 0 {
+		if len(wrong) == 0 {
+			t.Fatal("no codebook and no problem")
+		}
+		return problems, nil
+	}
+	defer b.Close()
+	d := design.Load(design.Options{Path: "hut.design.hcl", Text: []byte(hut)})
+	found, err := judge.New(judge.Options{Books: []*judge.Book{b}}).Judge(context.Background(), facts.New(d))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return nil, found
+}
+
+// A worker that says the truth gives what the same codebook gives in this process.
+func TestApartIsTheSame(t *testing.T) {
+	_, here := judgedApart(t, nil)
+	problems, apart := judgedApart(t, inProcess{func(m []byte) []byte { return m }})
+	if len(problems) > 0 || len(here) < 2 {
+		t.Fatal(problems, lines(here))
+	}
+	if diff := cmp.Diff(lines(here), lines(apart)); diff != "" {
+		t.Errorf("verdicts (-here +apart):\n%s", diff)
+	}
+}
+
+// Whatever a worker says in place of the truth, byte by byte: nothing panics, and
+// each rule still owes a verdict on each bank and on nothing else.
+func TestLyingWorker(t *testing.T) {
+	sizes := []int{}
+	judgedApart(t, inProcess{func(m []byte) []byte { sizes = append(sizes, len(m)); return m }})
+	if len(sizes) < 4 { // loaded, records, a question for a value, records
+		t.Fatalf("messages of %v bytes", sizes)
+	}
+	ended := 0
+	for which, size := range sizes {
+		for at := 0; at <= size; at += 13 {
+			for _, lie := range []func([]byte) []byte{
+				func(m []byte) []byte { m[min(at, len(m)-1)] ^= 0x41; return m },
+				func(m []byte) []byte { return m[:min(at, len(m))] },
+				func(m []byte) []byte { return append(m, m...) },
+			} {
+				n := 0
+				problems, found := judgedApart(t, inProcess{func(m []byte) []byte {
+					if n++; n == which+1 {
+						return lie(m)
+					}
+					return m
+				}})
+				if len(problems) > 0 {
+					ended++
+					continue
+				}
+				owed := map[string]bool{}
+				for i := range found {
+					if v := &found[i]; v.Outcome == verdict.Void {
+						ended++
+					} else if v.About != "bank.house" && v.Outcome != verdict.DoesNotApply {
+						t.Fatalf("message %d, byte %d: a verdict on %q", which, at, v.About)
+					}
+					owed[found[i].Rule] = true
+				}
+				if !owed["small.r"] || !owed["small.v"] {
+					t.Fatalf("message %d, byte %d: a rule gives no verdict: %v", which, at, lines(found))
+				}
+			}
+		}
+	}
+	if ended == 0 {
+		t.Error("no lie was noticed")
+	}
+}
+
+// FuzzWorker puts any bytes in the place of one message of a worker.
+func FuzzWorker(f *testing.F) {
+	f.Add(0, []byte{})
+	f.Add(1, []byte("\x02\xff\xff\xff\xff"))
+	f.Fuzz(func(t *testing.T, which int, message []byte) {
+		n := 0
+		problems, found := judgedApart(t, inProcess{func(m []byte) []byte {
+			if n++; n == 1+(which&3) {
+				return message
+			}
+			return m
+		}})
+		for i := range found {
+			if strings.Contains(found[i].Message, "\x1b") {
+				t.Errorf("an escape: %q", found[i].Message)
+			}
+		}
+		if len(problems) == 0 && len(found) == 0 {
+			t.Error("no verdict and no problem")
+		}
+	})
+}

@@ -18,3 +18,11 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, array_device.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# With a device of its own nothing is asked of the controller.
+test_with_a_device if {
+	system := test.facts("meets")
+	changed := object.union(system, {"arrays": [object.union(a, {"protections": system.protections}) | some a in system.arrays]})
+	verdicts := test.verdicts(changed, array_device.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "array.south"]
+}

@@ -14,6 +14,8 @@ cases := {
 	"2.4 x 31.2 A: unknown": {"design": "meets", "facts": {"protection.array.south.rating": null}, "about": "protection.array.south", "which": "most", "verdict": "unproven"},
 	"unknown panel.fen-200.isc of most": {"design": "meets", "facts": {"panel.fen-200.isc": null}, "about": "protection.array.south", "which": "most", "verdict": "unproven"},
 	"a load's": {"design": "meets", "facts": {}, "about": "protection.load.lights", "verdict": "does_not_apply"},
+	"1.25 x 31.2 A, whatever a fault brings": {"design": "meets", "facts": {"protection.array.south.rating": "39 A", "protection.array.south.fault_current": "60 A"}, "about": "protection.array.south", "which": "least", "verdict": "meets"},
+	"2.4 x 31.2 A, whatever a fault brings": {"design": "meets", "facts": {"protection.array.south.rating": "74.88 A", "protection.array.south.fault_current": "10 A"}, "about": "protection.array.south", "which": "most", "verdict": "meets"},
 }
 
 test_cases[name] if {
@@ -21,4 +23,18 @@ test_cases[name] if {
 	system := test.facts(c.design)
 	verdicts := test.verdicts(system, array_device_size.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}
+
+# Two verdicts, and no word that the rule does not apply.
+test_verdicts_on_south if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, array_device_size.check, {}) with input as system
+	{"least", "most"} == {object.get(v, "which", "") | some v in verdicts; v.about == "protection.array.south"}
+}
+
+# Nothing but that is said of a device on the bank's side.
+test_verdicts_on_lights if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, array_device_size.check, {}) with input as system
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "protection.load.lights"]
 }

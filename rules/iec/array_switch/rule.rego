@@ -7,6 +7,19 @@
 #   source: IEC 60364-7-712 712.536 and IEC 62548-1 7.4 (from memory; voltage and current as a guide for installers has them)
 #   cites: [iec_60364_7_712_memory, iec_62548_1_memory]
 #   remedy: fit a switch-disconnector for direct current, rated for the coldest voltage and 1.25 times the strings' current
+#   equivalent:
+#     - mutant: "2 / 1.01"
+#       reason: "poles are counted whole: at least 1.98 is at least 2"
+#     - mutant: "1 / 1.01"
+#       reason: "poles are counted whole: at least 0.99 is at least 1"
+#     - mutant: "2 / 1.01 #2"
+#       reason: "poles are counted whole: at least 1.98 is at least 2"
+#     - mutant: "1 / 1.01 #2"
+#       reason: "poles are counted whole: at least 0.99 is at least 1"
+#     - mutant: "1 x 1.01 #3"
+#       reason: "nothing stands there: 0 is fewer than either"
+#     - mutant: "1 / 1.01 #3"
+#       reason: "nothing stands there: 0 is fewer than either"
 package codebooks.iec.array_switch
 
 check contains {"about": a.id, "which": "direct current", "is_true": d.dc_rated, "because": "it is not rated for direct current"} if {

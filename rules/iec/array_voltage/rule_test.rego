@@ -29,3 +29,19 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, array_voltage.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# What stands on another input is none of this one's.
+test_another_input if {
+	system := test.facts("meets")
+	other := {"id": "pv_input.other.1"}
+	charger := [r | some r in system.cable_runs; r.id == "cable_run.charger.main"]
+	lights := [r | some r in system.cable_runs; r.id == "cable_run.load.lights"]
+	strings := [object.union(s, {"id": "string.other.b", "pv_input": other, "cable_runs": charger}) | some s in system.strings]
+	arrays := [object.union(a, {"id": "array.other", "pv_input": other, "cable_runs": lights}) | some a in system.arrays]
+	both := object.union(system, {"strings": array.concat(system.strings, strings), "arrays": array.concat(system.arrays, arrays)})
+	verdicts := test.verdicts(both, array_voltage.check, {}) with input as both
+	{v.which | some v in verdicts; v.about == "pv_input.main.1"} == {
+		"controller", "panels of string.south.a", "cable_run.string.south.a", "protection.string.south.a",
+		"cable_run.array.south", "protection.array.south", "disconnect.array.south",
+	}
+}

@@ -32,6 +32,8 @@ cases := {
 	"lithium": {"design": "meets", "facts": {"battery.bog-12.chemistry": "lifepo4"}, "about": "bank.house", "which": "openings", "verdict": "does_not_apply"},
 	"unknown battery.bog-12.chemistry of openings": {"design": "meets", "facts": {"battery.bog-12.chemistry": null}, "about": "bank.house", "which": "openings", "verdict": "unproven"},
 	"unknown bank.house.declared.iec.vent_area of openings": {"design": "meets", "facts": {"bank.house.declared.iec.vent_area": null}, "about": "bank.house", "which": "openings", "verdict": "unproven"},
+	"no fan where air moves by itself": {"design": "meets", "facts": {}, "about": "bank.house", "which": "fan", "verdict": "does_not_apply"},
+	"lithium with a fan": {"design": "meets", "facts": {"battery.bog-12.chemistry": "lifepo4", "bank.house.declared.iec.ventilation": "forced"}, "about": "bank.house", "which": "fan", "verdict": "does_not_apply"},
 }
 
 test_cases[name] if {
@@ -39,4 +41,19 @@ test_cases[name] if {
 	system := test.facts(c.design)
 	verdicts := test.verdicts(system, battery_air.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}
+
+# Two verdicts, and no word that nothing charges it.
+test_verdicts_on_house if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, battery_air.check, {}) with input as system
+	{"openings", "fan"} == {object.get(v, "which", "") | some v in verdicts; v.about == "bank.house"}
+}
+
+# What nothing charges gives off no gas.
+test_nothing_charges if {
+	system := test.facts("meets")
+	changed := object.union(system, {"chargers": [], "charge_sources": []})
+	verdicts := test.verdicts(changed, battery_air.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "bank.house"]
 }

@@ -25,6 +25,14 @@ cases := {
 	"the same on 48 V: 3.28 %": {"design": "meets", "facts": {"cable_run.load.lights.path_drop": "3.28 %"}, "about": "load.lights", "verdict": "meets"},
 	"the same on 48 V, public supply": {"design": "meets", "facts": {"cable_run.load.lights.path_drop": "3.28 %", "param.iec.lighting_drop_max": "3 %"}, "about": "load.lights", "verdict": "breaks"},
 	"no conductors": {"design": "meets", "facts": {}, "about": "load.pump", "verdict": "does_not_apply"},
+	"140 m: 6.201 % is beyond": {"design": "meets", "facts": {"cable_run.load.lights.length": "140 m", "cable_run.load.lights.path_drop": "6.201 %"}, "about": "load.lights", "verdict": "breaks"},
+	"100.5 m: 0.0025 % more": {"design": "meets", "facts": {"cable_run.load.lights.length": "100.5 m", "cable_run.load.lights.path_drop": "6.002 %"}, "about": "load.lights", "verdict": "meets"},
+	"100.5 m: a step beyond": {"design": "meets", "facts": {"cable_run.load.lights.length": "100.5 m", "cable_run.load.lights.path_drop": "6.003 %"}, "about": "load.lights", "verdict": "breaks"},
+	"99.5 m: nothing less": {"design": "meets", "facts": {"cable_run.load.lights.length": "99.5 m", "cable_run.load.lights.path_drop": "6 %"}, "about": "load.lights", "verdict": "meets"},
+	"250 m: 6.501 % is beyond": {"design": "meets", "facts": {"cable_run.load.lights.length": "250 m", "cable_run.load.lights.path_drop": "6.501 %"}, "about": "load.lights", "verdict": "breaks"},
+	"silent, 140 m, enough for a lamp": {"design": "meets", "facts": {"cable_run.load.lights.length": "140 m", "cable_run.load.lights.path_drop": "6.2 %", "load.lights.declared.iec.lighting": null}, "about": "load.lights", "verdict": "meets"},
+	"silent, 140 m, a step beyond": {"design": "meets", "facts": {"cable_run.load.lights.length": "140 m", "cable_run.load.lights.path_drop": "6.201 %", "load.lights.declared.iec.lighting": null}, "about": "load.lights", "verdict": "unproven"},
+	"enough for a lamp where other loads bear less": {"design": "meets", "facts": {"cable_run.load.lights.path_drop": "5.5 %", "param.iec.other_drop_max": "5 %"}, "about": "load.lights", "verdict": "meets"},
 }
 
 test_cases[name] if {

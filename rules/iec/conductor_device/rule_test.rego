@@ -26,6 +26,7 @@ cases := {
 	"between batteries": {"design": "meets", "facts": {}, "about": "protection.bank.house.each", "verdict": "does_not_apply"},
 	"unknown cable_run.charger.main.method of In": {"design": "meets", "facts": {"cable_run.charger.main.method": null}, "about": "protection.charger.main", "which": "In", "verdict": "unproven"},
 	"unknown controller.reed-70.charge_current_max of Ib": {"design": "meets", "facts": {"controller.reed-70.charge_current_max": null}, "about": "protection.charger.main", "which": "Ib", "verdict": "unproven"},
+	"a breaker of unknown class": {"design": "meets", "facts": {"protection.charger.main.class": null}, "about": "protection.charger.main", "which": "I2", "verdict": "does_not_apply"},
 }
 
 test_cases[name] if {
@@ -33,4 +34,28 @@ test_cases[name] if {
 	system := test.facts(c.design)
 	verdicts := test.verdicts(system, conductor_device.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}
+
+# Three verdicts, and no word that no conductor lies behind it.
+test_verdicts_on_charger if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, conductor_device.check, {}) with input as system
+	{"Ib", "In", "I2"} == {object.get(v, "which", "") | some v in verdicts; v.about == "protection.charger.main"}
+}
+
+# Without a conductor there is nothing to fit.
+test_no_conductor if {
+	system := test.facts("meets")
+	changed := object.union(system, {"protections": [object.union(p, {"cable_runs": []}) | some p in system.protections]})
+	verdicts := test.verdicts(changed, conductor_device.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "protection.charger.main"]
+}
+
+# Between batteries another rule judges, whatever conductor lies there.
+test_conductor_between_batteries if {
+	system := test.facts("meets")
+	run := [r | some r in system.cable_runs; r.id == "cable_run.bank.house"]
+	changed := object.union(system, {"protections": [object.union(p, {"cable_runs": run}) | some p in system.protections]})
+	verdicts := test.verdicts(changed, conductor_device.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "protection.bank.house.each"]
 }

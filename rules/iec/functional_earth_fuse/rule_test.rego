@@ -28,3 +28,11 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, functional_earth_fuse.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Without an array there is no such fuse.
+test_no_array if {
+	system := test.facts("meets")
+	changed := object.union(system, {"pv_inputs": []})
+	verdicts := test.verdicts(changed, functional_earth_fuse.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "grounding"]
+}

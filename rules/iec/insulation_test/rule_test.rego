@@ -16,6 +16,7 @@ cases := {
 	"a slip, milliohm for megohm": {"design": "meets", "facts": {"string.south.a.declared.iec.insulation_resistance": "4 mohm"}, "about": "string.south.a", "which": "resistance", "verdict": "breaks"},
 	"silent": {"design": "meets", "facts": {"string.south.a.declared.iec.insulation_resistance": null}, "about": "string.south.a", "which": "resistance", "verdict": "unproven"},
 	"test voltage silent": {"design": "meets", "facts": {"string.south.a.declared.iec.insulation_test_voltage": null}, "about": "string.south.a", "which": "test voltage", "verdict": "unproven"},
+	"95.9 V is 119.875 V: 0.5 Mohm": {"design": "meets", "facts": {"string.south.a.voc_stc": "95.9 V", "string.south.a.declared.iec.insulation_resistance": "500000 ohm"}, "about": "string.south.a", "which": "resistance", "verdict": "meets"},
 }
 
 test_cases[name] if {
@@ -23,4 +24,27 @@ test_cases[name] if {
 	system := test.facts(c.design)
 	verdicts := test.verdicts(system, insulation_test.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}
+
+# Two verdicts, and no word that no reading has been made.
+test_verdicts_on_string if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, insulation_test.check, {}) with input as system
+	{"test voltage", "resistance"} == {object.get(v, "which", "") | some v in verdicts; v.about == "string.south.a"}
+}
+
+# Before a reading has been made nothing is due.
+test_no_reading if {
+	system := test.facts("meets")
+	changed := object.union(system, {"readings": []})
+	verdicts := test.verdicts(changed, insulation_test.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "string.south.a"]
+}
+
+# A reading of another string says nothing of this one.
+test_reading_of_another if {
+	system := test.facts("meets")
+	changed := object.union(system, {"readings": [object.union(r, {"strings": [{"id": "string.other.b"}]}) | some r in system.readings]})
+	verdicts := test.verdicts(changed, insulation_test.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "string.south.a"]
 }

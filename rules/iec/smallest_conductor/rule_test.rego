@@ -8,6 +8,7 @@ cases := {
 	"a step inside": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.5015 mm2"}, "about": "cable_run.load.lights", "verdict": "meets"},
 	"a step beyond": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.4985 mm2"}, "about": "cable_run.load.lights", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"cable_run.load.lights.size": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
+	"metal of less than its nominal size": {"design": "meets", "facts": {"cable_run.load.lights.area": "1.49 mm2"}, "about": "cable_run.load.lights", "verdict": "breaks"},
 }
 
 test_cases[name] if {

@@ -20,3 +20,11 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, spark_distance.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# What nothing charges gives off no gas.
+test_nothing_charges if {
+	system := test.facts("meets")
+	changed := object.union(system, {"chargers": [], "charge_sources": []})
+	verdicts := test.verdicts(changed, spark_distance.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "bank.house"]
+}

@@ -7,6 +7,9 @@
 #   source: IEC 62548-1 6.3, (n - 1) x Isc against the panels' rating; IEC 60364-7-712 712.431, more than two strings, KI x Isc against 1.35 x the rating
 #   cites: [iec_62548_1, iec_60364_7_712]
 #   remedy: put a gPV fuse in every string, or use fewer strings
+#   equivalent:
+#     - mutant: "2 x 1.01"
+#       reason: "strings are counted whole: more than 2.02 is more than 2"
 package codebooks.iec.string_device
 
 check contains {

@@ -28,3 +28,11 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, string_device.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# A string that has a device needs no other.
+test_with_a_device if {
+	system := test.facts("meets")
+	changed := object.union(system, {"strings": [object.union(s, {"protections": system.protections}) | some s in system.strings]})
+	verdicts := test.verdicts(changed, string_device.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "string.south.a"]
+}

@@ -34,3 +34,18 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, string_device_size.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Two verdicts, and no word that it has no device.
+test_verdicts_on_string if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, string_device_size.check, {}) with input as system
+	{"least", "most"} == {object.get(v, "which", "") | some v in verdicts; v.about == "string.south.a"}
+}
+
+# Without a device there is none to size.
+test_no_device if {
+	system := test.facts("meets")
+	changed := object.union(system, {"strings": [object.union(s, {"protections": []}) | some s in system.strings]})
+	verdicts := test.verdicts(changed, string_device_size.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "string.south.a"]
+}

@@ -27,3 +27,39 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, surge.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Where no cable is described there is no length.
+test_no_cable if {
+	system := test.facts("meets")
+	changed := object.union(system, {"strings": [object.union(s, {"cable_runs": []}) | some s in system.strings], "arrays": [object.union(a, {"cable_runs": []}) | some a in system.arrays]})
+	verdicts := test.verdicts(changed, surge.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "pv_input.main.1"]
+}
+
+# An array whose strings have no cable of their own counts by its cable.
+test_array_cable_alone if {
+	system := test.facts("meets")
+	changed := object.union(system, {"strings": [object.union(s, {"cable_runs": []}) | some s in system.strings]})
+	verdicts := test.verdicts(changed, surge.check, {"grounding.surge_protection": false}) with input as changed
+	["meets"] == [v.verdict | some v in verdicts; v.about == "pv_input.main.1"]
+}
+
+# An array on another input, with its strings, adds nothing to this one's length.
+test_another_input if {
+	system := test.facts("meets")
+	other := [object.union(a, {"id": "array.other", "pv_input": {"id": "pv_input.other.1"}}) | some a in system.arrays]
+	strings := [object.union(s, {"id": "string.other.b", "array": {"id": "array.other"}}) | some s in system.strings]
+	changed := object.union(system, {"strings": array.concat(system.strings, strings), "arrays": array.concat(system.arrays, other)})
+	verdicts := test.verdicts(changed, surge.check, {"grounding.surge_protection": false, "cable_run.array.south.length": "11.99 m"}) with input as changed
+	["meets"] == [v.verdict | some v in verdicts; v.about == "pv_input.main.1"]
+}
+
+# A long string of another array is not the longest of this one.
+test_string_of_another_array if {
+	system := test.facts("meets")
+	lights := [r | some r in system.cable_runs; r.id == "cable_run.load.lights"]
+	strings := [object.union(s, {"id": "string.other.b", "array": {"id": "array.other"}, "cable_runs": lights}) | some s in system.strings]
+	changed := object.union(system, {"strings": array.concat(system.strings, strings)})
+	verdicts := test.verdicts(changed, surge.check, {"grounding.surge_protection": false, "cable_run.array.south.length": "11.99 m", "cable_run.load.lights.length": "100 m"}) with input as changed
+	["meets"] == [v.verdict | some v in verdicts; v.about == "pv_input.main.1"]
+}

@@ -7,6 +7,9 @@
 #   source: IEC 60947-3 Annex D and IEC 62548-1 7.3 (PV0 from memory)
 #   cites: [iec_60947_3, iec_62548_1_memory]
 #   remedy: choose a switch of category DC-PV2
+#   equivalent:
+#     - mutant: "1 x 1.01"
+#       reason: "strings are counted whole: more than 1.01 is more than 1"
 package codebooks.iec.switch_category
 
 check contains {

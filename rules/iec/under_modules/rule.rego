@@ -7,6 +7,9 @@
 #   source: IEC 60364-7-712 712.522, 70 degC (from memory); capacity by IEC 60364-5-52 523
 #   cites: [iec_60364_7_712_memory, iec_60364_5_52]
 #   remedy: lead the cable away from the panels, or use a larger one
+#   equivalent:
+#     - mutant: "70 / 1.01"
+#       reason: "the tables have no row between 65 and 70 degC, and what lies between two takes the hotter"
 package codebooks.iec.under_modules
 
 import data.codebooks.iec.shared

@@ -31,9 +31,9 @@ has_run(p) if {
 }
 
 allowed(p, bears) := fact.either(
-	shared.iso(input.params), bears,
+	shared.by("iso"), bears,
 	fact.either(
-		fact.all([shared.cfr(input.params), fact.more_than(fact.number(50, "V"), p.bus_voltage)]),
+		fact.all([shared.by("cfr"), fact.more_than(fact.number(50, "V"), p.bus_voltage)]),
 		fact.times([1.5, bears]),
 		fact.smallest([fact.times([1.5, bears]), fact.either(fact.at_least(fact.number(500, "A"), bears), fact.lookup("standard_sizes", [bears]), bears)]),
 	),

@@ -4,7 +4,7 @@
 # custom:
 #   grade: fix
 #   each: protections
-#   source: "NEC 552.10(E)(1) (from memory): 18 AWG 6 A, 16 AWG 8 A, 14 AWG 15 A, 12 AWG 20 A, 10 AWG 30 A"
+#   source: "NEC 552.10(E) (from memory): 18 AWG 6 A, 16 AWG 8 A, 14 AWG 15 A, 12 AWG 20 A, 10 AWG 30 A"
 #   cites: [nec_552_memory]
 #   remedy: use a larger conductor or a smaller device
 package codebooks.vehicle.device_by_size

@@ -7,6 +7,9 @@
 #   source: ABYC E-11 11.6.1 (above 800 A of cold cranking; rating at least that of the main device) and ISO 13297 battery switch (every bank, from memory)
 #   cites: [abyc_e11, iso_13297_memory]
 #   remedy: fit a battery switch at the bank, rated for its main fuse
+#   equivalent:
+#     - mutant: "1 / 1.01"
+#       reason: "what stands there is counted whole: at least 0.99 is at least 1"
 package codebooks.marine.battery_switch
 
 import data.codebooks.marine.shared

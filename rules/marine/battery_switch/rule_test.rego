@@ -15,6 +15,9 @@ cases := {
 	"none, cranking unknown, ABYC": {"design": "breaks", "facts": {"param.marine.standard": "abyc", "bank.start.declared.marine.cold_cranking": null}, "about": "bank.start", "which": "there", "verdict": "unproven"},
 	"not a boat (there)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "there", "verdict": "does_not_apply"},
 	"place unknown (there)": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "which": "there", "verdict": "unproven"},
+	"none, lithium, 800 A, ABYC": {"design": "breaks", "facts": {"param.marine.standard": "abyc", "battery.bog-12.chemistry": "lifepo4", "bank.start.declared.marine.cold_cranking": "800 A"}, "about": "bank.start", "which": "there", "verdict": "breaks"},
+	"not a boat (rating)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "rating", "verdict": "does_not_apply"},
+	"place unknown (rating)": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "which": "rating", "verdict": "unproven"},
 }
 
 test_cases[name] if {

@@ -50,6 +50,23 @@ cases := {
 	"unknown cable_run.charger.main.size": {"design": "meets", "facts": {"cable_run.charger.main.size": null}, "about": "cable_run.charger.main", "verdict": "unproven"},
 	"not a boat": {"design": "meets", "facts": {"site.place": "building"}, "about": "cable_run.charger.main", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "cable_run.charger.main", "verdict": "unproven"},
+	"on the AC side": {"design": "meets", "facts": {}, "about": "cable_run.load.pump", "verdict": "does_not_apply"},
+	"two for each pole: 2 x 146.2 A": {"design": "meets", "facts": {"cable_run.charger.main.per_pole": 2, "cable_run.charger.main.current": "292.4 A"}, "about": "cable_run.charger.main", "verdict": "meets"},
+	"two for each pole: a step beyond": {"design": "meets", "facts": {"cable_run.charger.main.per_pole": 2, "cable_run.charger.main.current": "292.7 A"}, "about": "cable_run.charger.main", "verdict": "breaks"},
+	"aluminum: the maker is asked": {"design": "meets", "facts": {"cable_run.charger.main.material": "Al"}, "about": "cable_run.charger.main", "verdict": "unproven"},
+	"aluminum, the maker's 70 A": {"design": "meets", "facts": {"cable_run.charger.main.material": "Al", "cable_run.charger.main.ampacity": "70 A", "cable_run.charger.main.current": "70.1 A"}, "about": "cable_run.charger.main", "verdict": "breaks"},
+	"area of 0.5 mm2, the maker's 10 A": {"design": "meets", "facts": {"cable_run.load.lights.area": "0.5 mm2", "cable_run.load.lights.ampacity": "10 A", "cable_run.load.lights.current": "9 A"}, "about": "cable_run.load.lights", "verdict": "meets"},
+	"area of 200 mm2, the maker's 500 A": {"design": "meets", "facts": {"cable_run.charger.main.area": "200 mm2", "cable_run.charger.main.ampacity": "500 A", "cable_run.charger.main.current": "499 A"}, "about": "cable_run.charger.main", "verdict": "meets"},
+	"area of 4 mm2, ISO: 45 x 0.86": {"design": "meets", "facts": {"cable_run.load.lights.area": "4 mm2", "cable_run.load.lights.current": "38.7 A"}, "about": "cable_run.load.lights", "verdict": "meets"},
+	"area of 5.2613 mm2, 33 CFR: the row of 10 AWG, 60 x 0.85": {"design": "meets", "facts": {"cable_run.load.lights.area": "5.2613 mm2", "cable_run.load.lights.current": "51 A", "param.marine.standard": "cfr"}, "about": "cable_run.load.lights", "verdict": "meets"},
+	"0.745 mm2, ISO: the maker's 10 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "0.745 mm2", "cable_run.load.lights.ampacity": "10 A", "cable_run.load.lights.current": "10 A"}, "about": "cable_run.load.lights", "verdict": "meets"},
+	"0.815 mm2, 33 CFR: the maker's 10 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "0.815 mm2", "cable_run.load.lights.ampacity": "10 A", "cable_run.load.lights.current": "10 A", "param.marine.standard": "cfr"}, "about": "cable_run.load.lights", "verdict": "meets"},
+	"59.5 degC at 30 degC: the maker's 100 A": {"design": "meets", "facts": {"cable_run.charger.main.insulation": "59.5 degC", "cable_run.charger.main.ambient": "30 degC", "cable_run.charger.main.ampacity": "100 A", "cable_run.charger.main.current": "100 A"}, "about": "cable_run.charger.main", "verdict": "meets"},
+	"59.5 degC at 30 degC: beyond the maker's 100 A": {"design": "meets", "facts": {"cable_run.charger.main.insulation": "59.5 degC", "cable_run.charger.main.ambient": "30 degC", "cable_run.charger.main.ampacity": "100 A", "cable_run.charger.main.current": "100.1 A"}, "about": "cable_run.charger.main", "verdict": "breaks"},
+	"bundles do not count, ISO: a step beyond": {"design": "meets", "facts": {"cable_run.charger.main.grouped": 4, "cable_run.charger.main.current": "146.4 A", "param.marine.bundle_below_50v": false}, "about": "cable_run.charger.main", "verdict": "breaks"},
+	"bundles do not count, 33 CFR: 136 A": {"design": "meets", "facts": {"cable_run.charger.main.grouped": 4, "cable_run.charger.main.current": "136 A", "param.marine.bundle_below_50v": false, "param.marine.standard": "cfr"}, "about": "cable_run.charger.main", "verdict": "meets"},
+	"bundles do not count, 33 CFR: a step beyond": {"design": "meets", "facts": {"cable_run.charger.main.grouped": 4, "cable_run.charger.main.current": "136.2 A", "param.marine.bundle_below_50v": false, "param.marine.standard": "cfr"}, "about": "cable_run.charger.main", "verdict": "breaks"},
+	"at 49.6 V bundles do not count": {"design": "meets", "facts": {"cable_run.charger.main.grouped": 4, "cable_run.charger.main.current": "146.2 A", "param.marine.bundle_below_50v": false, "cable_run.charger.main.bus_voltage": "49.6 V"}, "about": "cable_run.charger.main", "verdict": "meets"},
 }
 
 test_cases[name] if {

@@ -19,6 +19,8 @@ cases := {
 	"the bank's": {"design": "meets", "facts": {}, "about": "cable_run.bank.house", "verdict": "does_not_apply"},
 	"not a boat": {"design": "meets", "facts": {"site.place": "building"}, "about": "cable_run.load.lights", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
+	"charging, not a boat": {"design": "meets", "facts": {"site.place": "building"}, "about": "cable_run.charger.main", "verdict": "does_not_apply"},
+	"charging, place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "cable_run.charger.main", "verdict": "unproven"},
 }
 
 test_cases[name] if {

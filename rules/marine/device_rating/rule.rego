@@ -7,6 +7,11 @@
 #   source: 33 CFR 183.455 (150 % below 50 V), ABYC E-11 11.10.1 (next size within 150 %), ISO 13297 Table A.1 (100 %; for DC from memory)
 #   cites: [cfr_183, abyc_e11, iso_13297_memory]
 #   remedy: use a larger conductor or a smaller device
+#   equivalent:
+#     - mutant: "without not shared.in_each(p)"
+#       reason: "the links between batteries have no cable_run: the language has none in each"
+#     - mutant: "without not shared.in_each(p) #2"
+#       reason: "the links between batteries have no cable_run: the language has none in each"
 package codebooks.marine.device_rating
 
 import data.codebooks.marine.shared
@@ -31,9 +36,9 @@ has_run(p) if {
 }
 
 allowed(p, bears) := fact.either(
-	shared.iso(input.params), bears,
+	shared.by("iso"), bears,
 	fact.either(
-		fact.all([shared.cfr(input.params), fact.more_than(fact.number(50, "V"), p.bus_voltage)]),
+		fact.all([shared.by("cfr"), fact.more_than(fact.number(50, "V"), p.bus_voltage)]),
 		fact.times([1.5, bears]),
 		fact.smallest([fact.times([1.5, bears]), fact.either(fact.at_least(fact.number(500, "A"), bears), fact.lookup("standard_sizes", [bears]), bears)]),
 	),

@@ -25,6 +25,15 @@ cases := {
 	"unknown cable_run.charger.main.size": {"design": "meets", "facts": {"cable_run.charger.main.size": null}, "about": "protection.charger.main", "verdict": "unproven"},
 	"not a boat": {"design": "meets", "facts": {"site.place": "building"}, "about": "protection.charger.main", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "protection.charger.main", "verdict": "unproven"},
+	"a load named each": {"design": "meets", "facts": {}, "about": "protection.load.each", "verdict": "meets"},
+	"a load named each, 30.2 A on 35 x 0.86": {"design": "meets", "facts": {"protection.load.each.rating": "30.2 A"}, "about": "protection.load.each", "verdict": "breaks"},
+	"no conductor": {"design": "meets", "facts": {}, "about": "protection.load.spare", "verdict": "does_not_apply"},
+	"10 AWG, 33 CFR, 49.6 V: 90 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "5.2612 mm2", "cable_run.load.lights.ambient": "30 degC", "protection.load.lights.rating": "90 A", "protection.load.lights.bus_voltage": "49.6 V", "param.marine.standard": "cfr"}, "about": "protection.load.lights", "verdict": "meets"},
+	"the maker's 1.25 A, ABYC: 150 %, not the next size of 2 A": {"design": "meets", "facts": {"cable_run.load.lights.area": "0.5 mm2", "cable_run.load.lights.ampacity": "1.25 A", "protection.load.lights.rating": "1.875 A", "param.marine.standard": "abyc"}, "about": "protection.load.lights", "verdict": "meets"},
+	"the maker's 1.25 A, ABYC: a step beyond 150 %": {"design": "meets", "facts": {"cable_run.load.lights.area": "0.5 mm2", "cable_run.load.lights.ampacity": "1.25 A", "protection.load.lights.rating": "1.88 A", "param.marine.standard": "abyc"}, "about": "protection.load.lights", "verdict": "breaks"},
+	"the maker's 498 A, ABYC: 500 A is the next size": {"design": "meets", "facts": {"cable_run.bank.house.area": "200 mm2", "cable_run.bank.house.ampacity": "498 A", "protection.bank.house.rating": "500 A", "param.marine.standard": "abyc"}, "about": "protection.bank.house", "verdict": "meets"},
+	"the maker's 503 A, ABYC: beyond the sizes its own current": {"design": "meets", "facts": {"cable_run.bank.house.area": "200 mm2", "cable_run.bank.house.ampacity": "503 A", "protection.bank.house.rating": "503 A", "param.marine.standard": "abyc"}, "about": "protection.bank.house", "verdict": "meets"},
+	"the maker's 503 A, ABYC: a step beyond": {"design": "meets", "facts": {"cable_run.bank.house.area": "200 mm2", "cable_run.bank.house.ampacity": "503 A", "protection.bank.house.rating": "504 A", "param.marine.standard": "abyc"}, "about": "protection.bank.house", "verdict": "breaks"},
 }
 
 test_cases[name] if {

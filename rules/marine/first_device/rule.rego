@@ -13,24 +13,23 @@ import data.codebooks.marine.shared
 
 check contains {
 	"about": p.id,
-	"when": fact.all([shared.boat(input.site), fact.any([fact.at_least(bare(input.params), p.distance), fact.no(fact.all([shared.iso(input.params), sheathed(p)]))])]),
+	"when": fact.all([shared.boat(input.site), fact.any([fact.at_least(bare, p.distance), fact.no(fact.all([shared.by("iso"), sheathed(p)]))])]),
 	"otherwise": "not a boat, or sheathed all the way, for which ISO 13297 names no length",
 	"is": p.distance,
-	"at_most": fact.either(fact.at_least(bare(input.params), p.distance), bare(input.params), fact.either(sheathed(p), covered(p), bare(input.params))),
+	"at_most": fact.either(fact.at_least(bare, p.distance), bare, fact.either(sheathed(p), covered(p), bare)),
 } if {
 	some p in input.protections
 	shared.bank_feeds(p)
+	bare := fact.either(
+		shared.by("abyc"), fact.number(175, "mm"),
+		fact.either(shared.by("cfr"), fact.number(7, "in"), fact.number(200, "mm")),
+	)
 }
 
 check contains {"about": p.id, "does_not_apply": "no bank feeds a fault here"} if {
 	some p in input.protections
 	not shared.bank_feeds(p)
 }
-
-bare(params) := fact.either(
-	shared.abyc(params), fact.number(175, "mm"),
-	fact.either(shared.cfr(params), fact.number(7, "in"), fact.number(200, "mm")),
-)
 
 sheathed(p) := r.sheathed if some r in p.cable_runs
 

@@ -40,6 +40,8 @@ cases := {
 	"PV side": {"design": "meets", "facts": {}, "about": "protection.array.south", "verdict": "does_not_apply"},
 	"not a boat": {"design": "meets", "facts": {"site.place": "building"}, "about": "protection.bank.house", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "protection.bank.house", "verdict": "unproven"},
+	"0.2 m sheathed, ISO": {"design": "meets", "facts": {"protection.charger.main.distance": "0.2 m", "cable_run.charger.main.sheathed": true}, "about": "protection.charger.main", "verdict": "meets"},
+	"AC side": {"design": "meets", "facts": {}, "about": "protection.load.pump", "verdict": "does_not_apply"},
 }
 
 test_cases[name] if {

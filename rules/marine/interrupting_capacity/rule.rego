@@ -7,6 +7,9 @@
 #   source: ABYC E-11 11.10.1, interrupting capacity (July 2025; the table from an older edition)
 #   cites: [abyc_e11]
 #   remedy: use a fuse with more interrupting capacity, such as class T
+#   equivalent:
+#     - mutant: "2200 / 1.01"
+#       reason: "2178 A lies in the last row as well, and what is more counts as its end"
 package codebooks.marine.interrupting_capacity
 
 import data.codebooks.marine.shared

@@ -38,6 +38,12 @@ cases := {
 	"PV side": {"design": "meets", "facts": {}, "about": "protection.array.south", "verdict": "does_not_apply"},
 	"not a boat (capacity)": {"design": "meets", "facts": {"site.place": "building"}, "about": "protection.bank.house", "which": "capacity", "verdict": "does_not_apply"},
 	"place unknown (capacity)": {"design": "meets", "facts": {"site.place": null}, "about": "protection.bank.house", "which": "capacity", "verdict": "unproven"},
+	"lead, 3000 A: 4999 A": {"design": "meets", "facts": {"bank.start.declared.marine.cold_cranking": "3000 A", "protection.bank.start.interrupts": "4999 A"}, "about": "protection.bank.start", "which": "capacity", "verdict": "breaks"},
+	"lead, 225 Ah, 10.1 kA: no 125 V": {"design": "meets", "facts": {"bank.start.short_circuit_current": "10.1 kA"}, "about": "protection.bank.start", "which": "voltage", "verdict": "does_not_apply"},
+	"not a boat (voltage)": {"design": "meets", "facts": {"site.place": "building", "bank.house.short_circuit_current": "10.1 kA"}, "about": "protection.bank.house", "which": "voltage", "verdict": "does_not_apply"},
+	"place unknown (voltage)": {"design": "meets", "facts": {"site.place": null, "bank.house.short_circuit_current": "10.1 kA"}, "about": "protection.bank.house", "which": "voltage", "verdict": "unproven"},
+	"not a boat (branch)": {"design": "meets", "facts": {"site.place": "building", "battery.peat-100.chemistry": "flooded"}, "about": "protection.charger.main", "which": "branch", "verdict": "does_not_apply"},
+	"place unknown (branch)": {"design": "meets", "facts": {"site.place": null, "battery.peat-100.chemistry": "flooded"}, "about": "protection.charger.main", "which": "branch", "verdict": "unproven"},
 }
 
 test_cases[name] if {
@@ -45,4 +51,12 @@ test_cases[name] if {
 	system := test.facts(c.design)
 	verdicts := test.verdicts(system, interrupting_capacity.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}
+
+# What is said of each device: of a main, a branch, and one that is neither.
+test_said[about] if {
+	some about, owed in {"protection.bank.house": {"capacity", "voltage"}, "protection.charger.main": {"branch"}, "protection.bank.house.each": {null}}
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, interrupting_capacity.check, {}) with input as system
+	owed == {object.get(v, "which", null) | some v in verdicts; v.about == about}
 }

@@ -17,6 +17,8 @@ cases := {
 	"unknown battery.peat-100.chemistry": {"design": "meets", "facts": {"battery.peat-100.chemistry": null}, "about": "bank.house", "verdict": "unproven"},
 	"not a boat": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "verdict": "unproven"},
+	"595 Wh, ABYC": {"design": "meets", "facts": {"bank.house.energy": "595 Wh", "param.marine.standard": "abyc", "bank.house.declared.marine.pre_alarm": false}, "about": "bank.house", "verdict": "does_not_apply"},
+	"501 Wh, ISO": {"design": "meets", "facts": {"bank.house.energy": "501 Wh", "bank.house.declared.marine.pre_alarm": false}, "about": "bank.house", "verdict": "breaks"},
 }
 
 test_cases[name] if {

@@ -14,7 +14,7 @@ import data.codebooks.marine.shared
 check contains {
 	"about": b.id, "when": shared.large_lithium(b), "otherwise": "not a boat, or no lithium bank of the size that the standards speak of",
 	"is_true": fact.either(
-		shared.abyc(input.params),
+		shared.by("abyc"),
 		fact.no(fact.one_of(b.declared.cell_standard, ["none"])),
 		fact.one_of(b.declared.cell_standard, ["IEC 62619 and IEC 62620"]),
 	), "because": "its cells were not tested to what the standard names",

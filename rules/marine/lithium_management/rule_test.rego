@@ -28,6 +28,8 @@ cases := {
 	"500 Wh, ISO": {"design": "meets", "facts": {"bank.house.energy": "500 Wh"}, "about": "bank.house", "which": "cold", "verdict": "does_not_apply"},
 	"not a boat (cold)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "cold", "verdict": "does_not_apply"},
 	"place unknown (cold)": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "which": "cold", "verdict": "unproven"},
+	"charge current: 1999 A by its internal resistance": {"design": "meets", "facts": {"battery.peat-100.short_circuit": "1999 A", "battery.peat-100.bms.charge_cutoff": "2000 A"}, "about": "bank.house", "which": "charge current", "verdict": "breaks"},
+	"discharge current: 1999 A by its internal resistance": {"design": "meets", "facts": {"battery.peat-100.short_circuit": "1999 A", "battery.peat-100.bms.discharge_cutoff": "2000 A"}, "about": "bank.house", "which": "discharge current", "verdict": "breaks"},
 }
 
 test_cases[name] if {

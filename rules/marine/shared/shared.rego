@@ -4,11 +4,8 @@ package codebooks.marine.shared
 
 boat(site) := fact.one_of(site.place, ["boat"])
 
-iso(params) := fact.one_of(params.standard, ["iso"])
-
-abyc(params) := fact.one_of(params.standard, ["abyc"])
-
-cfr(params) := fact.one_of(params.standard, ["cfr"])
+# By the standard of this name: "iso", "abyc" or "cfr".
+by(standard) := fact.one_of(input.params.standard, [standard])
 
 lead(battery) := fact.one_of(battery.chemistry, ["flooded", "agm", "gel"])
 
@@ -18,7 +15,7 @@ lithium(battery) := fact.one_of(battery.chemistry, ["lifepo4", "nmc"])
 large_lithium(b) := fact.all([
 	boat(input.site),
 	lithium(b.battery),
-	fact.either(abyc(input.params), fact.at_least(b.energy, fact.number(600, "Wh")), fact.more_than(b.energy, fact.number(500, "Wh"))),
+	fact.either(by("abyc"), fact.at_least(b.energy, fact.number(600, "Wh")), fact.more_than(b.energy, fact.number(500, "Wh"))),
 ])
 
 # A device that stands in each parallel string of a bank, not in its main.
@@ -53,17 +50,17 @@ capacity(r) := fact.times([r.per_pole, fact.either(tabulated(r), by_table(r), r.
 
 tabulated(r) := fact.all([
 	fact.one_of(r.material, ["Cu"]),
-	fact.at_least(r.area, fact.either(iso(input.params), fact.number(0.75, "mm2"), fact.number(0.82, "mm2"))),
-	fact.at_least(fact.either(iso(input.params), fact.number(150, "mm2"), fact.number(120, "mm2")), r.area),
+	fact.at_least(r.area, fact.either(by("iso"), fact.number(0.75, "mm2"), fact.number(0.82, "mm2"))),
+	fact.at_least(fact.either(by("iso"), fact.number(150, "mm2"), fact.number(120, "mm2")), r.area),
 	fact.at_least(r.insulation, fact.number(60, "degC")),
 	fact.at_least(fact.number(50, "degC"), r.ambient),
-	fact.no(fact.all([iso(input.params), hot(r), fact.more_than(fact.number(70, "degC"), r.insulation)])),
+	fact.no(fact.all([by("iso"), hot(r), fact.more_than(fact.number(70, "degC"), r.insulation)])),
 ])
 
 hot(r) := fact.any([r.engine_space, fact.more_than(r.ambient, fact.number(30, "degC"))])
 
 by_table(r) := fact.either(
-	iso(input.params),
+	by("iso"),
 	fact.times([
 		fact.lookup("conductor_iso", [r.insulation, r.area]),
 		fact.either(hot(r), fact.lookup("engine_space_iso", [r.insulation]), fact.number(1, "")),

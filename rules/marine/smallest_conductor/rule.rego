@@ -16,9 +16,9 @@ check contains {
 	"is": r.area,
 	"at_least": fact.either(
 		fact.at_least(r.area, single), single,
-		fact.either(r.sheathed, fact.either(shared.iso(input.params), fact.number(0.75, "mm2"), fact.number(0.8231, "mm2")), single),
+		fact.either(r.sheathed, fact.either(shared.by("iso"), fact.number(0.75, "mm2"), fact.number(0.8231, "mm2")), single),
 	),
 } if {
 	some r in input.cable_runs
-	single := fact.either(shared.iso(input.params), fact.number(1, "mm2"), fact.number(1.3087, "mm2"))
+	single := fact.either(shared.by("iso"), fact.number(1, "mm2"), fact.number(1.3087, "mm2"))
 }

@@ -21,6 +21,8 @@ cases := {
 	"sheath unknown, thick": {"design": "meets", "facts": {"cable_run.load.lights.sheathed": null}, "about": "cable_run.load.lights", "verdict": "meets"},
 	"not a boat": {"design": "meets", "facts": {"site.place": "building"}, "about": "cable_run.load.lights", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
+	"area of 0.999 mm2": {"design": "meets", "facts": {"cable_run.load.lights.area": "0.999 mm2"}, "about": "cable_run.load.lights", "verdict": "breaks"},
+	"area of 0.9 mm2 in a sheath": {"design": "meets", "facts": {"cable_run.load.lights.area": "0.9 mm2", "cable_run.load.lights.sheathed": true}, "about": "cable_run.load.lights", "verdict": "meets"},
 }
 
 test_cases[name] if {

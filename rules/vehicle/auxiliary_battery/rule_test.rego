@@ -15,6 +15,9 @@ cases := {
 	"place unknown (restrained)": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "which": "restrained", "verdict": "unproven"},
 	"another standard (restrained)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "restrained", "verdict": "does_not_apply"},
 	"standard silent (restrained)": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "bank.house", "which": "restrained", "verdict": "unproven"},
+	"not a vehicle (capacity)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "capacity", "verdict": "does_not_apply"},
+	"another standard (capacity)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "capacity", "verdict": "does_not_apply"},
+	"standard silent (capacity)": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "bank.house", "which": "capacity", "verdict": "unproven"},
 }
 
 test_cases[name] if {

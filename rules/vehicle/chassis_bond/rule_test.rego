@@ -16,6 +16,9 @@ cases := {
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "verdict": "unproven"},
 	"another standard": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "verdict": "does_not_apply"},
 	"standard silent": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "bank.house", "verdict": "unproven"},
+	"area of 50 mm2: exactly at the limit": {"design": "meets", "facts": {"cable_run.bank.house.area": "50 mm2", "grounding.declared.vehicle.chassis_bond_size": "50 mm2"}, "about": "bank.house", "verdict": "meets"},
+	"two for each pole: 2 x 70 mm2": {"design": "meets", "facts": {"cable_run.bank.house.per_pole": 2, "grounding.declared.vehicle.chassis_bond_size": "140 mm2"}, "about": "bank.house", "verdict": "meets"},
+	"two for each pole: a step beyond": {"design": "meets", "facts": {"cable_run.bank.house.per_pole": 2, "grounding.declared.vehicle.chassis_bond_size": "139 mm2"}, "about": "bank.house", "verdict": "breaks"},
 }
 
 test_cases[name] if {

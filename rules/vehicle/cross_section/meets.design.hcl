@@ -39,3 +39,22 @@ charge_source "engine" {
     distance   = "0.2 m"
   }
 }
+
+load "pump" {
+  from          = "ac_output.cabin"
+  power         = "30 W"
+  surge         = "30 W"
+  hours_per_day = 0.5
+  cable_run {
+    size       = "2.5 mm2"
+    length     = "4 m"
+    strand     = "class_5"
+    insulation = "105 degC"
+    voltage    = "600 V"
+    ambient    = "35 degC"
+    grouped    = 2
+    declared "vehicle" {
+      chassis_return = false
+    }
+  }
+}

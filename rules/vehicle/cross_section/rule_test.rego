@@ -22,6 +22,14 @@ cases := {
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
 	"another standard": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "cable_run.load.lights", "verdict": "does_not_apply"},
 	"standard silent": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
+	"a load on the AC side": {"design": "meets", "facts": {}, "about": "cable_run.load.pump", "verdict": "does_not_apply"},
+	"charging line: not a vehicle": {"design": "meets", "facts": {"site.place": "building"}, "about": "cable_run.charge_source.engine", "verdict": "does_not_apply"},
+	"charging line: another standard": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "cable_run.charge_source.engine", "verdict": "does_not_apply"},
+	"charging line: over the chassis": {"design": "meets", "facts": {"cable_run.charge_source.engine.declared.vehicle.chassis_return": true}, "about": "cable_run.charge_source.engine", "verdict": "does_not_apply"},
+	"area of 5.9 mm2, 5 m each way: 24.13 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "10 mm2", "cable_run.load.lights.area": "5.9 mm2", "cable_run.load.lights.length": "5 m", "cable_run.load.lights.current": "24.13 A"}, "about": "cable_run.load.lights", "verdict": "breaks"},
+	"two of 3 mm2 for each pole, 5 m each way: 24.13 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "3 mm2", "cable_run.load.lights.per_pole": 2, "cable_run.load.lights.length": "5 m", "cable_run.load.lights.current": "24.13 A"}, "about": "cable_run.load.lights", "verdict": "meets"},
+	"charging line, area of 59.66 mm2, 60 A, 5 m each way": {"design": "meets", "facts": {"cable_run.charge_source.engine.size": "70 mm2", "cable_run.charge_source.engine.area": "59.66 mm2", "cable_run.charge_source.engine.length": "5 m", "cable_run.charge_source.engine.current": "60 A"}, "about": "cable_run.charge_source.engine", "verdict": "breaks"},
+	"charging line, two of 29.84 mm2 for each pole, 60 A, 5 m each way": {"design": "meets", "facts": {"cable_run.charge_source.engine.size": "29.84 mm2", "cable_run.charge_source.engine.per_pole": 2, "cable_run.charge_source.engine.length": "5 m", "cable_run.charge_source.engine.current": "60 A"}, "about": "cable_run.charge_source.engine", "verdict": "meets"},
 }
 
 test_cases[name] if {

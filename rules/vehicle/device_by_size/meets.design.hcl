@@ -11,3 +11,51 @@ site {
     standard = "nec_552"
   }
 }
+
+# A load may bear the name of what stands between batteries.
+load "each" {
+  from          = "bank.house"
+  power         = "30 W"
+  surge         = "30 W"
+  hours_per_day = 0.5
+  voltage_min   = "21 V"
+  voltage_max   = "30 V"
+  cable_run {
+    size       = "2.5 mm2"
+    length     = "4 m"
+    strand     = "class_5"
+    insulation = "105 degC"
+    voltage    = "600 V"
+    ambient    = "35 degC"
+    grouped    = 2
+    declared "vehicle" {
+      chassis_return = false
+    }
+  }
+  fuse {
+    class      = "other"
+    rating     = "5 A"
+    voltage    = "32 V"
+    interrupts = "10 kA"
+    dc_rated   = true
+    distance   = "0.2 m"
+  }
+}
+
+# A fuse without a conductor.
+load "spare" {
+  from          = "bank.house"
+  power         = "30 W"
+  surge         = "30 W"
+  hours_per_day = 0.5
+  voltage_min   = "21 V"
+  voltage_max   = "30 V"
+  fuse {
+    class      = "other"
+    rating     = "5 A"
+    voltage    = "32 V"
+    interrupts = "10 kA"
+    dc_rated   = true
+    distance   = "0.2 m"
+  }
+}

@@ -4,9 +4,14 @@
 # custom:
 #   grade: fix
 #   each: protections
-#   source: "NEC 552.10(E)(1) (from memory): 18 AWG 6 A, 16 AWG 8 A, 14 AWG 15 A, 12 AWG 20 A, 10 AWG 30 A"
+#   source: "NEC 552.10(E) (from memory): 18 AWG 6 A, 16 AWG 8 A, 14 AWG 15 A, 12 AWG 20 A, 10 AWG 30 A"
 #   cites: [nec_552_memory]
 #   remedy: use a larger conductor or a smaller device
+#   equivalent:
+#     - mutant: "without not shared.in_each(p)"
+#       reason: "the links between batteries have no cable_run: the language has none in each"
+#     - mutant: "without not shared.in_each(p) #2"
+#       reason: "the links between batteries have no cable_run: the language has none in each"
 package codebooks.vehicle.device_by_size
 
 import data.codebooks.vehicle.shared

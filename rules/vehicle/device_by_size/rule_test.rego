@@ -24,6 +24,12 @@ cases := {
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "protection.load.lights", "verdict": "unproven"},
 	"another standard": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "protection.load.lights", "verdict": "does_not_apply"},
 	"standard silent": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "protection.load.lights", "verdict": "unproven"},
+	"a load named each": {"design": "meets", "facts": {}, "about": "protection.load.each", "verdict": "meets"},
+	"a load named each, 15.1 A on 2.5 mm2": {"design": "meets", "facts": {"protection.load.each.rating": "15.1 A"}, "about": "protection.load.each", "verdict": "breaks"},
+	"no conductor": {"design": "meets", "facts": {}, "about": "protection.load.spare", "verdict": "does_not_apply"},
+	"area of 10 mm2": {"design": "meets", "facts": {"cable_run.load.lights.area": "10 mm2"}, "about": "protection.load.lights", "verdict": "does_not_apply"},
+	"area of 0.75 mm2: none": {"design": "meets", "facts": {"cable_run.load.lights.area": "0.75 mm2", "protection.load.lights.rating": "1 A"}, "about": "protection.load.lights", "verdict": "breaks"},
+	"area of 12 AWG: 20 A": {"design": "meets", "facts": {"cable_run.load.lights.area": "3.3088 mm2", "protection.load.lights.rating": "20 A"}, "about": "protection.load.lights", "verdict": "meets"},
 }
 
 test_cases[name] if {

@@ -18,6 +18,10 @@ cases := {
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
 	"another standard": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "cable_run.load.lights", "verdict": "does_not_apply"},
 	"standard silent": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
+	"a load on the AC side": {"design": "meets", "facts": {}, "about": "cable_run.load.pump", "verdict": "does_not_apply"},
+	"charging line: not a vehicle": {"design": "meets", "facts": {"site.place": "building"}, "about": "cable_run.charge_source.engine", "verdict": "does_not_apply"},
+	"charging line: another standard": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "cable_run.charge_source.engine", "verdict": "does_not_apply"},
+	"charging line: over the chassis": {"design": "meets", "facts": {"cable_run.charge_source.engine.declared.vehicle.chassis_return": true}, "about": "cable_run.charge_source.engine", "verdict": "does_not_apply"},
 }
 
 test_cases[name] if {

@@ -21,6 +21,9 @@ cases := {
 	"place unknown (AS/NZS 3001.2)": {"design": "meets", "facts": {"site.place": null}, "about": "protection.bank.house", "which": "AS/NZS 3001.2", "verdict": "unproven"},
 	"another standard (AS/NZS 3001.2)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "protection.bank.house", "which": "AS/NZS 3001.2", "verdict": "does_not_apply"},
 	"standard silent (AS/NZS 3001.2)": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "protection.bank.house", "which": "AS/NZS 3001.2", "verdict": "unproven"},
+	"not a vehicle (NEC 552)": {"design": "meets", "facts": {"site.place": "building", "site.declared.vehicle.standard": "nec_552"}, "about": "protection.bank.house", "which": "NEC 552", "verdict": "does_not_apply"},
+	"another standard (NEC 552)": {"design": "meets", "facts": {}, "about": "protection.bank.house", "which": "NEC 552", "verdict": "does_not_apply"},
+	"standard silent (NEC 552)": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "protection.bank.house", "which": "NEC 552", "verdict": "unproven"},
 }
 
 test_cases[name] if {
@@ -28,4 +31,12 @@ test_cases[name] if {
 	system := test.facts(c.design)
 	verdicts := test.verdicts(system, first_device.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}
+
+# What is said of each device: of a main, a branch, and one between batteries.
+test_said[about] if {
+	some about, owed in {"protection.bank.house": {"AS/NZS 3001.2", "NEC 552"}, "protection.charger.main": {null}, "protection.bank.house.each": {null}}
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, first_device.check, {}) with input as system
+	owed == {object.get(v, "which", null) | some v in verdicts; v.about == about}
 }

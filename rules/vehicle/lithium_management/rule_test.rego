@@ -29,6 +29,20 @@ cases := {
 	"place unknown (cold)": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "which": "cold", "verdict": "unproven"},
 	"another standard (cold)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "cold", "verdict": "does_not_apply"},
 	"standard silent (cold)": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "bank.house", "which": "cold", "verdict": "unproven"},
+	"lead (over-voltage)": {"design": "meets", "facts": {"battery.peat-100.chemistry": "agm"}, "about": "bank.house", "which": "over-voltage", "verdict": "does_not_apply"},
+	"not a vehicle (over-voltage)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "over-voltage", "verdict": "does_not_apply"},
+	"another standard (over-voltage)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "over-voltage", "verdict": "does_not_apply"},
+	"lead (under-voltage)": {"design": "meets", "facts": {"battery.peat-100.chemistry": "agm"}, "about": "bank.house", "which": "under-voltage", "verdict": "does_not_apply"},
+	"not a vehicle (under-voltage)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "under-voltage", "verdict": "does_not_apply"},
+	"another standard (under-voltage)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "under-voltage", "verdict": "does_not_apply"},
+	"lead (charge current)": {"design": "meets", "facts": {"battery.peat-100.chemistry": "agm"}, "about": "bank.house", "which": "charge current", "verdict": "does_not_apply"},
+	"not a vehicle (charge current)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "charge current", "verdict": "does_not_apply"},
+	"another standard (charge current)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "charge current", "verdict": "does_not_apply"},
+	"charge current: 1999 A by its internal resistance": {"design": "meets", "facts": {"battery.peat-100.short_circuit": "1999 A", "battery.peat-100.bms.charge_cutoff": "2000 A"}, "about": "bank.house", "which": "charge current", "verdict": "breaks"},
+	"lead (discharge current)": {"design": "meets", "facts": {"battery.peat-100.chemistry": "agm"}, "about": "bank.house", "which": "discharge current", "verdict": "does_not_apply"},
+	"not a vehicle (discharge current)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "discharge current", "verdict": "does_not_apply"},
+	"another standard (discharge current)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "discharge current", "verdict": "does_not_apply"},
+	"discharge current: 1999 A by its internal resistance": {"design": "meets", "facts": {"battery.peat-100.short_circuit": "1999 A", "battery.peat-100.bms.discharge_cutoff": "2000 A"}, "about": "bank.house", "which": "discharge current", "verdict": "breaks"},
 }
 
 test_cases[name] if {

@@ -15,6 +15,10 @@ cases := {
 	"place unknown (AS/NZS 3001.2)": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "which": "AS/NZS 3001.2", "verdict": "unproven"},
 	"another standard (AS/NZS 3001.2)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "AS/NZS 3001.2", "verdict": "does_not_apply"},
 	"standard silent (AS/NZS 3001.2)": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "bank.house", "which": "AS/NZS 3001.2", "verdict": "unproven"},
+	"not a vehicle (RVIA LV)": {"design": "meets", "facts": {"site.place": "building", "site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "RVIA LV", "verdict": "does_not_apply"},
+	"another standard (RVIA LV)": {"design": "meets", "facts": {}, "about": "bank.house", "which": "RVIA LV", "verdict": "does_not_apply"},
+	"standard silent (RVIA LV)": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "bank.house", "which": "RVIA LV", "verdict": "unproven"},
+	"lead (RVIA LV)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv", "battery.peat-100.chemistry": "agm"}, "about": "bank.house", "which": "RVIA LV", "verdict": "does_not_apply"},
 }
 
 test_cases[name] if {

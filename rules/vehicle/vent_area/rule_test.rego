@@ -25,6 +25,16 @@ cases := {
 	"place unknown (AS/NZS 3001.2)": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "which": "AS/NZS 3001.2", "verdict": "unproven"},
 	"another standard (AS/NZS 3001.2)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "AS/NZS 3001.2", "verdict": "does_not_apply"},
 	"standard silent (AS/NZS 3001.2)": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "bank.house", "which": "AS/NZS 3001.2", "verdict": "unproven"},
+	"equalizing, the maker's 4 A for each 100 Ah: 30240 mm2": {"design": "meets", "facts": {"charger.main.settings.equalize": true, "bank.house.declared.vehicle.vent_area": "30240 mm2"}, "about": "bank.house", "which": "AS/NZS 3001.2", "verdict": "meets"},
+	"equalizing: a step beyond": {"design": "meets", "facts": {"charger.main.settings.equalize": true, "bank.house.declared.vehicle.vent_area": "30230 mm2"}, "about": "bank.house", "which": "AS/NZS 3001.2", "verdict": "breaks"},
+	"not a vehicle (NEC 552)": {"design": "meets", "facts": {"site.place": "building", "site.declared.vehicle.standard": "nec_552"}, "about": "bank.house", "which": "NEC 552", "verdict": "does_not_apply"},
+	"another standard (NEC 552)": {"design": "meets", "facts": {}, "about": "bank.house", "which": "NEC 552", "verdict": "does_not_apply"},
+	"lithium (NEC 552)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "nec_552", "battery.bog-12.chemistry": "lifepo4"}, "about": "bank.house", "which": "NEC 552", "verdict": "does_not_apply"},
+	"the second bank": {"design": "meets", "facts": {}, "about": "bank.start", "which": "AS/NZS 3001.2", "verdict": "meets"},
+	"the second bank, charger of the first at 2.5 V a cell": {"design": "meets", "facts": {"charger.main.absorption_per_cell": "2.5 V"}, "about": "bank.start", "which": "AS/NZS 3001.2", "verdict": "meets"},
+	"the second bank, the first equalized": {"design": "meets", "facts": {"charger.main.settings.equalize": true}, "about": "bank.start", "which": "AS/NZS 3001.2", "verdict": "meets"},
+	"the first bank, source of the second at 2.5 V a cell": {"design": "meets", "facts": {"charge_source.shore.charge_voltage": "30 V"}, "about": "bank.house", "which": "AS/NZS 3001.2", "verdict": "meets"},
+	"the second bank, its own source at 2.5 V a cell": {"design": "meets", "facts": {"charge_source.shore.charge_voltage": "30 V"}, "about": "bank.start", "which": "AS/NZS 3001.2", "verdict": "breaks"},
 }
 
 test_cases[name] if {
@@ -32,4 +42,12 @@ test_cases[name] if {
 	system := test.facts(c.design)
 	verdicts := test.verdicts(system, vent_area.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}
+
+# Nothing is said by the formula of a bank that nothing charges.
+test_said[about] if {
+	some about, owed in {"bank.house": {"AS/NZS 3001.2", "NEC 552"}, "bank.start": {"AS/NZS 3001.2", "NEC 552"}, "bank.spare": {"NEC 552"}}
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, vent_area.check, {}) with input as system
+	owed == {object.get(v, "which", null) | some v in verdicts; v.about == about}
 }

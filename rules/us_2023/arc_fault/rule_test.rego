@@ -19,6 +19,8 @@ cases := {
 	"unknown array.south.declared.us_2023.arc_fault": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": null}, "about": "array.south", "verdict": "unproven"},
 	"unknown string.south.a.voc_cold": {"design": "meets", "facts": {"string.south.a.voc_cold": null}, "about": "array.south", "verdict": "unproven"},
 	"on a boat": {"design": "meets", "facts": {"site.place": "boat"}, "about": "array.south", "verdict": "does_not_apply"},
+	"on a building as the design says, though on a rack": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": true, "array.south.mounting": "open_rack", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "breaks"},
+	"flush on what is no building, all in metal": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "roof_flush", "cable_run.string.south.a.declared.us_2023.raceway": "metal", "site.place": "ground"}, "about": "array.south", "verdict": "meets"},
 }
 
 test_cases[name] if {
@@ -26,4 +28,34 @@ test_cases[name] if {
 	system := test.facts(c.design)
 	verdicts := test.verdicts(system, arc_fault.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
+}
+
+on_the_ground := {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "open_rack"}
+
+# Where no conductor is described, none is known to run in metal.
+test_no_conductor if {
+	system := test.facts("meets")
+	bare := object.union(system, {
+		"arrays": [object.union(a, {"cable_runs": []}) | some a in system.arrays],
+		"strings": [object.union(s, {"cable_runs": []}) | some s in system.strings],
+	})
+	verdicts := test.verdicts(bare, arc_fault.check, on_the_ground) with input as bare
+	["breaks"] == [v.verdict | some v in verdicts; v.about == "array.south"]
+}
+
+# A string of another array, in the open, takes nothing from this one.
+test_string_of_another_array if {
+	system := test.facts("meets")
+	apart := object.union(system, {"strings": [object.union(s, {"array": object.union(s.array, {"id": "array.east"})}) | some s in system.strings]})
+	verdicts := test.verdicts(apart, arc_fault.check, on_the_ground) with input as apart
+	["meets"] == [v.verdict | some v in verdicts; v.about == "array.south"]
+}
+
+# A string of 500 V on another input does not raise this one's voltage.
+test_string_of_another_input if {
+	system := test.facts("meets")
+	other := [object.union(s, {"pv_input": object.union(s.pv_input, {"id": "pv_input.other.1"}), "voc_cold": fact.number(500, "V")}) | some s in system.strings]
+	both := object.union(system, {"strings": array.concat(system.strings, other)})
+	verdicts := test.verdicts(both, arc_fault.check, {"string.south.a.voc_cold": "79.9 V"}) with input as both
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "array.south"]
 }

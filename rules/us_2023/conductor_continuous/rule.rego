@@ -8,6 +8,9 @@
 #   source: NEC 2023 690.8(A)(1), 690.8(B)(1), 210.19, 215.2, 706.30(B), 706.30(A), Tables 310.16 and 310.17
 #   cites: [nec_2023, nec_2023_memory]
 #   remedy: use a larger conductor
+#   equivalent:
+#     - mutant: "without count(r.protections) > 0"
+#       reason: "without a device there is no r.protections[0]: this definition has no value then, and the other holds"
 package codebooks.us_2023.conductor_continuous
 
 import data.codebooks.us_2023.shared

@@ -53,3 +53,15 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, conductor_continuous.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Without a device none is listed for 100 %: the quarter for continuous duty stays.
+# 4 AWG at 90 degC: 1.25 x 76 A = 95 A.
+without_device[name] := verdicts if {
+	some name, current in {"at the limit": "76 A", "a step above": "76.0076 A"}
+	system := test.facts("meets")
+	bare := object.union(system, {"cable_runs": [object.union(r, {"protections": []}) | some r in system.cable_runs]})
+	all := test.verdicts(bare, conductor_continuous.check, {"cable_run.charger.main.current": current}) with input as bare
+	verdicts := [v.verdict | some v in all; v.about == "cable_run.charger.main"]
+}
+
+test_without_device if without_device == {"at the limit": ["meets"], "a step above": ["breaks"]}

@@ -8,6 +8,9 @@
 #   source: NEC 2023 110.14(C), 690.8(B)(1), Table 310.16
 #   cites: [nec_2023]
 #   remedy: use a larger conductor, or equipment whose terminals are marked 75 degC
+#   equivalent:
+#     - mutant: "without count(r.protections) > 0"
+#       reason: "without a device there is no r.protections[0]: this definition has no value then, and the other holds"
 package codebooks.us_2023.conductor_terminals
 
 import data.codebooks.us_2023.shared

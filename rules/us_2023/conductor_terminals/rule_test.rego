@@ -32,6 +32,8 @@ cases := {
 	"unknown controller.butte-60.charge_current_max": {"design": "meets", "facts": {"controller.butte-60.charge_current_max": null}, "about": "cable_run.charger.main", "verdict": "unproven"},
 	"on a boat": {"design": "meets", "facts": {"site.place": "boat"}, "about": "cable_run.charger.main", "verdict": "does_not_apply"},
 	"on a boat, cable_run.array.south": {"design": "meets", "facts": {"site.place": "boat"}, "about": "cable_run.array.south", "verdict": "does_not_apply"},
+	"16 AWG stands in no table": {"design": "meets", "facts": {"cable_run.charger.main.size": "16 AWG", "cable_run.charger.main.current": "1 A", "protection.charger.main.continuous_rated": false}, "about": "cable_run.charger.main", "verdict": "breaks"},
+	"insulation of 50 degC has no column": {"design": "meets", "facts": {"cable_run.charger.main.insulation": "50 degC", "cable_run.charger.main.current": "1 A", "protection.charger.main.continuous_rated": false}, "about": "cable_run.charger.main", "verdict": "breaks"},
 }
 
 test_cases[name] if {
@@ -40,3 +42,15 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, conductor_terminals.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Without a device none is listed for 100 %: the quarter for continuous duty stays.
+# 4 AWG at 75 degC terminals: 1.25 x 68 A = 85 A.
+without_device[name] := verdicts if {
+	some name, current in {"at the limit": "68 A", "a step above": "68.0068 A"}
+	system := test.facts("meets")
+	bare := object.union(system, {"cable_runs": [object.union(r, {"protections": []}) | some r in system.cable_runs]})
+	all := test.verdicts(bare, conductor_terminals.check, {"cable_run.charger.main.current": current}) with input as bare
+	verdicts := [v.verdict | some v in all; v.about == "cable_run.charger.main"]
+}
+
+test_without_device if without_device == {"at the limit": ["meets"], "a step above": ["breaks"]}

@@ -19,3 +19,13 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, connectors.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# A string without conductors of its own is plugged to its array's.
+test_array_conductor if {
+	system := test.facts("meets")
+	plain := object.union(system, {"strings": [object.union(s, {"cable_runs": [], "array": object.union(s.array, {"cable_runs": s.cable_runs})}) | some s in system.strings]})
+	alike := test.verdicts(plain, connectors.check, {}) with input as plain
+	["meets"] == [v.verdict | some v in alike; v.about == "string.south.a"]
+	unlike := test.verdicts(plain, connectors.check, {"cable_run.string.south.a.connector": "egret-4"}) with input as plain
+	["breaks"] == [v.verdict | some v in unlike; v.about == "string.south.a"]
+}

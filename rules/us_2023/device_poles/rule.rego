@@ -7,6 +7,9 @@
 #   source: NEC 2023 240.15, 240.22
 #   cites: [nec_2023_memory]
 #   remedy: put a device into each ungrounded pole
+#   equivalent:
+#     - mutant: "2 / 1.01"
+#       reason: "poles are counted whole: at least 1.98 is at least 2"
 package codebooks.us_2023.device_poles
 
 import data.codebooks.us_2023.shared

@@ -7,6 +7,13 @@
 #   source: NEC 2023 690.13, 690.15(C), 706.15(A)
 #   cites: [nec_2023, nec_2023_memory]
 #   remedy: use a switch of two poles
+#   equivalent:
+#     - mutant: "2 / 1.01"
+#       reason: "poles are counted whole: at least 1.98 is at least 2"
+#     - mutant: "2 / 1.01 #2"
+#       reason: "poles are counted whole: at least 1.98 is at least 2"
+#     - mutant: "1 / 1.01"
+#       reason: "poles are counted whole: at least 0.99 is at least 1"
 package codebooks.us_2023.disconnect_poles
 
 import data.codebooks.us_2023.shared

@@ -22,6 +22,9 @@ cases := {
 	"unknown grounding.declared.us_2023.gec_size": {"design": "meets", "facts": {"grounding.declared.us_2023.gec_size": null}, "about": "grounding", "which": "conductor", "verdict": "unproven"},
 	"on a boat": {"design": "meets", "facts": {"site.place": "boat"}, "about": "grounding", "which": "electrode", "verdict": "does_not_apply"},
 	"on a boat, conductor": {"design": "meets", "facts": {"site.place": "boat"}, "about": "grounding", "which": "conductor", "verdict": "does_not_apply"},
+	"250 kcmil on the AC side asks for nothing": {"design": "meets", "facts": {"cable_run.load.pump.size": "250 kcmil"}, "about": "grounding", "which": "conductor", "verdict": "meets"},
+	"250 kcmil to a dc load does": {"design": "meets", "facts": {"cable_run.load.lights.size": "250 kcmil"}, "about": "grounding", "which": "conductor", "verdict": "breaks"},
+	"the area counts, however the size is written": {"design": "meets", "facts": {"cable_run.bank.house.area": "67.4 mm2"}, "about": "grounding", "which": "conductor", "verdict": "breaks"},
 }
 
 test_cases[name] if {

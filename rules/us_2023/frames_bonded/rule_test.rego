@@ -16,3 +16,12 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, frames_bonded.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Without an array there is no frame.
+test_no_array if {
+	system := test.facts("meets")
+	dark := object.union(system, {"arrays": []})
+	verdicts := test.verdicts(dark, frames_bonded.check, {"grounding.frames_bonded": false}) with input as dark
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "grounding"]
+	count(frames_bonded.check) == 1 with input as dark
+}

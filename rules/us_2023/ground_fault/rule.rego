@@ -7,6 +7,9 @@
 #   source: NEC 2023 690.41(A), 690.41(B), 690.42
 #   cites: [nec_2023, nec_2023_memory]
 #   remedy: use a controller with ground-fault detection and interruption, or a separate device
+#   equivalent:
+#     - mutant: "2 x 1.01"
+#       reason: "strings are counted whole: at most 2.02 is at most 2"
 package codebooks.us_2023.ground_fault
 
 import data.codebooks.us_2023.shared

@@ -7,6 +7,9 @@
 #   source: NEC 2023 690.45, 690.43, 250.122, 690.9(B), Table 250.122
 #   cites: [nec_2023]
 #   remedy: lead a larger grounding conductor with the circuit
+#   equivalent:
+#     - mutant: "without count(r.protections) > 0"
+#       reason: "without a device there is no r.protections[0]: this definition has no value then, and the other holds"
 package codebooks.us_2023.grounding_conductor
 
 import data.codebooks.us_2023.shared

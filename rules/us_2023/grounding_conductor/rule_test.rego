@@ -25,6 +25,7 @@ cases := {
 	"unknown cable_run.array.south.grounding_size": {"design": "meets", "facts": {"cable_run.array.south.grounding_size": null}, "about": "cable_run.array.south", "verdict": "unproven"},
 	"unknown protection.array.south.rating": {"design": "meets", "facts": {"protection.array.south.rating": null}, "about": "cable_run.array.south", "verdict": "unproven"},
 	"on a boat": {"design": "meets", "facts": {"site.place": "boat"}, "about": "cable_run.array.south", "verdict": "does_not_apply"},
+	"the area counts, however the size is written": {"design": "meets", "facts": {"protection.array.south.rating": "40 A", "cable_run.array.south.area": "2.08 mm2", "cable_run.array.south.grounding_size": "14 AWG"}, "about": "cable_run.array.south", "verdict": "meets"},
 }
 
 test_cases[name] if {
@@ -33,3 +34,15 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, grounding_conductor.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Without a device the rating that one would have counts: 1.5625 x 38.4 A = 60 A
+# takes 10 AWG, and a step more 8 AWG.
+without_device[name] := verdicts if {
+	some name, current in {"60 A": "38.4 A", "a step above": "38.404 A"}
+	system := test.facts("meets")
+	bare := object.union(system, {"cable_runs": [object.union(r, {"protections": []}) | some r in system.cable_runs]})
+	all := test.verdicts(bare, grounding_conductor.check, {"cable_run.array.south.current": current}) with input as bare
+	verdicts := [v.verdict | some v in all; v.about == "cable_run.array.south"]
+}
+
+test_without_device if without_device == {"60 A": ["meets"], "a step above": ["breaks"]}

@@ -16,3 +16,10 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, labels.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# The highest dc voltage stands beside the verdict: it goes on the label (690.7(D)).
+test_voltage_shown if {
+	system := test.facts("meets")
+	verdicts := test.verdicts(system, labels.check, {"system.dc_voltage_max": "131 V", "system.pv_voltage_max": "97 V"}) with input as system
+	[131] == [x | some v in verdicts; v.about == "array.south"; some x in v.also]
+}

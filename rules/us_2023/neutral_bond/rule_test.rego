@@ -17,3 +17,12 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, neutral_bond.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Without an AC output there is no neutral.
+test_no_ac_output if {
+	system := test.facts("meets")
+	direct := object.union(system, {"ac_outputs": []})
+	verdicts := test.verdicts(direct, neutral_bond.check, {"grounding.neutral_bonds": 0}) with input as direct
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "grounding"]
+	count(neutral_bond.check) == 1 with input as direct
+}

@@ -7,6 +7,9 @@
 #   source: NEC 2023 310.10(G)
 #   cites: [nec_2023_memory]
 #   remedy: use one larger conductor for each pole
+#   equivalent:
+#     - mutant: "1 x 1.01"
+#       reason: "conductors are counted whole: more than 1.01 is more than 1"
 package codebooks.us_2023.parallel_conductors
 
 import data.codebooks.us_2023.shared

@@ -11,6 +11,8 @@ cases := {
 	"one conductor": {"design": "meets", "facts": {"cable_run.bank.house.per_pole": 1, "cable_run.bank.house.size": "1 AWG"}, "about": "cable_run.bank.house", "verdict": "does_not_apply"},
 	"unknown cable_run.bank.house.size": {"design": "meets", "facts": {"cable_run.bank.house.size": null}, "about": "cable_run.bank.house", "verdict": "unproven"},
 	"on a boat": {"design": "meets", "facts": {"site.place": "boat"}, "about": "cable_run.bank.house", "verdict": "does_not_apply"},
+	"two of 1/0 AWG for each pole": {"design": "meets", "facts": {"cable_run.bank.house.per_pole": 2}, "about": "cable_run.bank.house", "verdict": "meets"},
+	"the area counts, however the size is written": {"design": "meets", "facts": {"cable_run.bank.house.area": "53.2 mm2"}, "about": "cable_run.bank.house", "verdict": "breaks"},
 }
 
 test_cases[name] if {

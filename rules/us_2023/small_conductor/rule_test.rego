@@ -50,3 +50,19 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, small_conductor.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# Any block may be named "each": only a device in each string of a bank has its
+# maker's links for a conductor, and a bare fuse elsewhere has none described.
+bare_devices[id] := owed if {
+	some id in {"protection.load.each", "protection.bank.each", "protection.bank.house.each"}
+	system := test.facts("meets")
+	bare := object.union(system, {"protections": [object.union(p, {"id": id, "cable_runs": []}) | some p in system.protections; p.id == "protection.load.lights"]})
+	records := small_conductor.check with input as bare
+	owed := {object.get(r, "does_not_apply", object.get(r, "because", "judged")) | some r in records; r.about == id}
+}
+
+test_named_each if bare_devices == {
+	"protection.load.each": {"no conductor is described that it protects"},
+	"protection.bank.each": {"no conductor is described that it protects"},
+	"protection.bank.house.each": {"the links between batteries are their maker's"},
+}

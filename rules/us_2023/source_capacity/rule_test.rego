@@ -18,3 +18,11 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, source_capacity.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
+
+# A load of another inverter is not this one's.
+test_load_of_another if {
+	system := test.facts("meets")
+	apart := object.union(system, {"loads": [object.union(l, {"ac_outputs": [object.union(x, {"id": "ac_output.barn"}) | some x in l.ac_outputs]}) | some l in system.loads]})
+	verdicts := test.verdicts(apart, source_capacity.check, {"load.pump.power": "3 kW"}) with input as apart
+	["meets"] == [v.verdict | some v in verdicts; v.about == "ac_output.shop"]
+}

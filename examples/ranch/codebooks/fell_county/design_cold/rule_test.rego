@@ -16,3 +16,18 @@ test_cases[name] if {
 	verdicts := test.verdicts(system, design_cold.check, c.facts) with input as system
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about]
 }
+
+# A system without an array has no voltage that a cold morning raises.
+test_no_array if {
+	system := test.facts("meets")
+	dark := object.union(system, {"arrays": []})
+	verdicts := test.verdicts(dark, design_cold.check, {}) with input as dark
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "site"]
+	count(design_cold.check) == 1 with input as dark
+}
+
+# A system with one is judged alone: no second record says that there is none.
+test_one_record if {
+	system := test.facts("meets")
+	count(design_cold.check) == 1 with input as system
+}

@@ -22,7 +22,7 @@ type inProcess struct {
 }
 
 func (p inProcess) Start(ctx context.Context) (judge.Worker, error) {
-	w := &goroutine{twist: p.twist, in: make(chan []byte), out: make(chan []byte), end: make(chan struct{})}
+	w := &goroutine{twist: p.twist, in: make(chan []byte), out: make(chan []byte), end: make(chan struct{}), done: make(chan struct{})}
 	go func() {
 		_ = judge.Serve(ctx, func() ([]byte, error) { // ends with the channel
 			select {
@@ -39,6 +39,7 @@ func (p inProcess) Start(ctx context.Context) (judge.Worker, error) {
 				return errors.New("closed")
 			}
 		})
+		close(w.done)
 		close(w.out)
 	}()
 	return w, nil
@@ -47,7 +48,8 @@ func (p inProcess) Start(ctx context.Context) (judge.Worker, error) {
 type goroutine struct {
 	twist   func([]byte) []byte
 	in, out chan []byte
-	end     chan struct{}
+	end     chan struct{} // closed when nobody wants an answer any more
+	done    chan struct{} // closed when it serves no more
 	closed  bool
 }
 
@@ -60,7 +62,11 @@ func (w *goroutine) Close() {
 
 func (w *goroutine) Exchange(_ context.Context, request []byte, answer func([]byte) ([]byte, bool, error)) error {
 	for {
-		w.in <- request
+		select {
+		case w.in <- request:
+		case <-w.done:
+			return errors.New("died")
+		}
 		message, ok := <-w.out
 		if !ok {
 			return errors.New("died")

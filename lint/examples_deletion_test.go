@@ -93,6 +93,9 @@ func TestExamplesDeletion(t *testing.T) {
 	for i := range result.Designs {
 		r := openRoom(t, texts, result.Designs[i].File, asks, judges)
 		attributes := r.attributes(t)
+		if underRace { // enough to see goroutines meet
+			attributes = attributes[:len(attributes)/20]
+		}
 		tried += len(attributes)
 		for k, found := range r.tryAll(attributes) {
 			a := attributes[k]
@@ -108,6 +111,9 @@ func TestExamplesDeletion(t *testing.T) {
 				silent[a.key()] = a.span.String()
 			}
 		}
+	}
+	if underRace {
+		return
 	}
 	if tried < 2000 {
 		t.Fatalf("only %d attributes tried", tried)

@@ -57,3 +57,11 @@ test_nothing_charges if {
 	verdicts := test.verdicts(changed, battery_air.check, {}) with input as changed
 	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "bank.house"]
 }
+
+# What charges another bank brings this one no gas.
+test_another_bank_charged if {
+	system := test.facts("meets")
+	changed := object.union(system, {"chargers": [object.union(c, {"bank": {"id": "bank.other"}}) | some c in system.chargers], "charge_sources": [object.union(e, {"bank": {"id": "bank.other"}}) | some e in system.charge_sources]})
+	verdicts := test.verdicts(changed, battery_air.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "bank.house"]
+}

@@ -82,6 +82,13 @@ cases := {
 	"unknown cable_run.charger.main.insulation": {"design": "meets", "facts": {"cable_run.charger.main.insulation": null}, "about": "cable_run.charger.main", "verdict": "unproven"},
 	"unknown cable_run.charger.main.grouped": {"design": "meets", "facts": {"cable_run.charger.main.grouped": null}, "about": "cable_run.charger.main", "verdict": "unproven"},
 	"unknown cable_run.charger.main.size": {"design": "meets", "facts": {"cable_run.charger.main.size": null}, "about": "cable_run.charger.main", "verdict": "unproven"},
+	"metal of 2.5 mm2 on a wall, PVC": {"design": "meets", "facts": {"cable_run.load.lights.area": "2.5 mm2", "cable_run.load.lights.current": "36 A", "cable_run.load.lights.method": "surface"}, "about": "cable_run.load.lights", "verdict": "breaks"},
+	"metal of 2.5 mm2 in free air": {"design": "meets", "facts": {"cable_run.load.lights.area": "2.5 mm2", "cable_run.load.lights.current": "40 A", "cable_run.load.lights.method": "free_air"}, "about": "cable_run.load.lights", "verdict": "breaks"},
+	"metal of 2.5 mm2 in conduit": {"design": "meets", "facts": {"cable_run.load.lights.area": "2.5 mm2", "cable_run.load.lights.current": "30 A"}, "about": "cable_run.load.lights", "verdict": "breaks"},
+	"metal of 10 mm2 in conduit, single": {"design": "meets", "facts": {"cable_run.array.south.area": "10 mm2", "cable_run.array.south.current": "69.6 A"}, "about": "cable_run.array.south", "verdict": "breaks"},
+	"metal of 16 mm2 on a wall, XLPE": {"design": "meets", "facts": {"cable_run.charger.main.area": "16 mm2", "cable_run.charger.main.current": "132.48 A"}, "about": "cable_run.charger.main", "verdict": "breaks"},
+	"metal of less than the tables have: the maker is asked": {"design": "meets", "facts": {"cable_run.load.lights.area": "1.4 mm2", "cable_run.load.lights.current": "1 A"}, "about": "cable_run.load.lights", "verdict": "unproven"},
+	"metal of more than the tables have: the maker is asked": {"design": "meets", "facts": {"cable_run.load.lights.area": "121 mm2", "cable_run.load.lights.current": "1 A"}, "about": "cable_run.load.lights", "verdict": "unproven"},
 }
 
 test_cases[name] if {

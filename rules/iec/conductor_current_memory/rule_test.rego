@@ -36,6 +36,9 @@ cases := {
 	"insulation of 119 degC is none": {"design": "meets", "facts": {"cable_run.string.south.a.insulation": "119 degC"}, "about": "cable_run.string.south.a", "verdict": "does_not_apply"},
 	"in conduit": {"design": "meets", "facts": {}, "about": "cable_run.array.south", "verdict": "does_not_apply"},
 	"method unknown": {"design": "meets", "facts": {"cable_run.charge_source.engine.method": null}, "about": "cable_run.charge_source.engine", "verdict": "unproven"},
+	"metal of 10 mm2 in the ground": {"design": "meets", "facts": {"cable_run.charge_source.engine.area": "10 mm2", "cable_run.charge_source.engine.current": "100 A"}, "about": "cable_run.charge_source.engine", "verdict": "breaks"},
+	"metal of 10 mm2 in a duct": {"design": "meets", "facts": {"cable_run.charge_source.engine.area": "10 mm2", "cable_run.charge_source.engine.current": "91 A", "cable_run.charge_source.engine.method": "buried"}, "about": "cable_run.charge_source.engine", "verdict": "breaks"},
+	"photovoltaic, metal of 2.5 mm2": {"design": "meets", "facts": {"cable_run.string.south.a.area": "2.5 mm2", "cable_run.string.south.a.current": "24.88 A", "cable_run.string.south.a.ambient": "60 degC"}, "about": "cable_run.string.south.a", "verdict": "breaks"},
 }
 
 test_cases[name] if {

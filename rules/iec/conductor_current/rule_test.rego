@@ -89,6 +89,12 @@ cases := {
 	"metal of 16 mm2 on a wall, XLPE": {"design": "meets", "facts": {"cable_run.charger.main.area": "16 mm2", "cable_run.charger.main.current": "132.48 A"}, "about": "cable_run.charger.main", "verdict": "breaks"},
 	"metal of less than the tables have: the maker is asked": {"design": "meets", "facts": {"cable_run.load.lights.area": "1.4 mm2", "cable_run.load.lights.current": "1 A"}, "about": "cable_run.load.lights", "verdict": "unproven"},
 	"metal of more than the tables have: the maker is asked": {"design": "meets", "facts": {"cable_run.load.lights.area": "121 mm2", "cable_run.load.lights.current": "1 A"}, "about": "cable_run.load.lights", "verdict": "unproven"},
+	"89.5 degC is not 90: on a wall as PVC": {"design": "meets", "facts": {"cable_run.load.lights.insulation": "89.5 degC", "cable_run.load.lights.method": "surface", "cable_run.load.lights.current": "36 A"}, "about": "cable_run.load.lights", "verdict": "meets"},
+	"89.5 degC is not 90: above 60 degC the maker's 10 A": {"design": "meets", "facts": {"cable_run.load.lights.insulation": "89.5 degC", "cable_run.load.lights.ambient": "65 degC", "cable_run.load.lights.ampacity": "10 A", "cable_run.load.lights.current": "9 A"}, "about": "cable_run.load.lights", "verdict": "meets"},
+	"XLPE above 80 degC, whatever photovoltaic cable bears: the maker's 60 A": {"design": "meets", "facts": {"cable_run.charger.main.ambient": "85 degC", "cable_run.charger.main.ampacity": "60 A", "cable_run.charger.main.current": "59 A", "param.iec.pv_conductor_max": "120 degC"}, "about": "cable_run.charger.main", "verdict": "meets"},
+	"free air, two pairs in one layer: 35.2 A": {"design": "meets", "facts": {"cable_run.load.lights.method": "free_air", "cable_run.load.lights.grouped": 4, "cable_run.load.lights.declared.iec.perforated": false, "cable_run.load.lights.current": "35.2 A"}, "about": "cable_run.load.lights", "verdict": "meets"},
+	"closed tray, two pairs in one layer: 30.6 A": {"design": "meets", "facts": {"cable_run.load.lights.method": "cable_tray", "cable_run.load.lights.grouped": 4, "cable_run.load.lights.declared.iec.perforated": false, "cable_run.load.lights.current": "30.6 A"}, "about": "cable_run.load.lights", "verdict": "meets"},
+	"closed tray, two pairs: a step beyond": {"design": "meets", "facts": {"cable_run.load.lights.method": "cable_tray", "cable_run.load.lights.grouped": 4, "cable_run.load.lights.declared.iec.perforated": false, "cable_run.load.lights.current": "30.61 A"}, "about": "cable_run.load.lights", "verdict": "breaks"},
 }
 
 test_cases[name] if {

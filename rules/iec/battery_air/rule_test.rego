@@ -57,3 +57,21 @@ test_nothing_charges if {
 	verdicts := test.verdicts(changed, battery_air.check, {}) with input as changed
 	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "bank.house"]
 }
+
+# What charges another bank brings this one no gas.
+test_another_bank_charged if {
+	system := test.facts("meets")
+	changed := object.union(system, {"chargers": [object.union(c, {"bank": {"id": "bank.other"}}) | some c in system.chargers], "charge_sources": [object.union(e, {"bank": {"id": "bank.other"}}) | some e in system.charge_sources]})
+	verdicts := test.verdicts(changed, battery_air.check, {}) with input as changed
+	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "bank.house"]
+}
+
+# How hard another bank is charged counts for that one alone.
+test_another_bank_beyond if {
+	system := test.facts("meets")
+	other := {"id": "bank.other"}
+	high := system.system.pv_voltage_max
+	changed := object.union(system, {"chargers": array.concat(system.chargers, [object.union(c, {"id": "charger.other", "bank": other, "absorption_per_cell": high, "settings": object.union(c.settings, {"equalize": system.grounding.frames_bonded})}) | some c in system.chargers]), "charge_sources": array.concat(system.charge_sources, [object.union(e, {"id": "charge_source.other", "bank": other, "charge_voltage": high}) | some e in system.charge_sources])})
+	verdicts := test.verdicts(changed, battery_air.check, {"bank.house.declared.iec.gas_current": null}) with input as changed
+	{"meets", "does_not_apply"} == {v.verdict | some v in verdicts; v.about == "bank.house"}
+}

@@ -36,6 +36,13 @@ cases := {
 	"insulation of 119 degC is none": {"design": "meets", "facts": {"cable_run.string.south.a.insulation": "119 degC"}, "about": "cable_run.string.south.a", "verdict": "does_not_apply"},
 	"in conduit": {"design": "meets", "facts": {}, "about": "cable_run.array.south", "verdict": "does_not_apply"},
 	"method unknown": {"design": "meets", "facts": {"cable_run.charge_source.engine.method": null}, "about": "cable_run.charge_source.engine", "verdict": "unproven"},
+	"metal of 10 mm2 in the ground": {"design": "meets", "facts": {"cable_run.charge_source.engine.area": "10 mm2", "cable_run.charge_source.engine.current": "100 A"}, "about": "cable_run.charge_source.engine", "verdict": "breaks"},
+	"metal of 10 mm2 in a duct": {"design": "meets", "facts": {"cable_run.charge_source.engine.area": "10 mm2", "cable_run.charge_source.engine.current": "91 A", "cable_run.charge_source.engine.method": "buried"}, "about": "cable_run.charge_source.engine", "verdict": "breaks"},
+	"photovoltaic, metal of 2.5 mm2": {"design": "meets", "facts": {"cable_run.string.south.a.area": "2.5 mm2", "cable_run.string.south.a.current": "24.88 A", "cable_run.string.south.a.ambient": "60 degC"}, "about": "cable_run.string.south.a", "verdict": "breaks"},
+	"ground of 5 degC takes the row of 10: 107 A": {"design": "meets", "facts": {"cable_run.charge_source.engine.declared.iec.ground_temperature": "5 degC", "cable_run.charge_source.engine.current": "107 A"}, "about": "cable_run.charge_source.engine", "verdict": "meets"},
+	"photovoltaic, two pairs in one layer": {"design": "meets", "facts": {"cable_run.string.south.a.ambient": "60 degC", "cable_run.string.south.a.grouped": 4, "cable_run.string.south.a.declared.iec.single_layer": true, "cable_run.string.south.a.current": "24.88 A"}, "about": "cable_run.string.south.a", "verdict": "breaks"},
+	"photovoltaic, conductor 119.5 is used as 90": {"design": "meets", "facts": {"cable_run.string.south.a.ambient": "70 degC", "param.iec.pv_conductor_max": "119.5 degC", "cable_run.string.south.a.current": "20.34 A"}, "about": "cable_run.string.south.a", "verdict": "breaks"},
+	"photovoltaic above 80 degC, conductor 119.5: the maker's 10 A": {"design": "meets", "facts": {"cable_run.string.south.a.ambient": "85 degC", "param.iec.pv_conductor_max": "119.5 degC", "cable_run.string.south.a.ampacity": "10 A", "cable_run.string.south.a.current": "10.4 A"}, "about": "cable_run.string.south.a", "verdict": "breaks"},
 }
 
 test_cases[name] if {

@@ -1,6 +1,7 @@
 package codebooks.iec.conductor_device_test
 
 import data.codebooks.iec.conductor_device
+import data.codebooks.iec.shared
 
 # Worked: 70 mm2 XLPE on a wall at 30 degC bears 269 A: a 250 A fuse meets, a 300 A one breaks. gG: 1.6 In
 # within 1.45 Iz is In up to 0.906 Iz.
@@ -59,3 +60,6 @@ test_conductor_between_batteries if {
 	verdicts := test.verdicts(changed, conductor_device.check, {}) with input as changed
 	["does_not_apply"] == [v.verdict | some v in verdicts; v.about == "protection.bank.house.each"]
 }
+
+# A load that happens to be called each is no link between batteries.
+test_load_called_each if not shared.in_each({"id": "protection.load.each"})

@@ -1,5 +1,13 @@
-# What several rules of this book share: what a conductor of copper carries by
-# IEC 60364-5-52 and EN 50618, and where a thing stands.
+# METADATA
+# description: What several rules of this book share. What a conductor of copper carries by IEC 60364-5-52 and EN 50618, and where a thing stands.
+# custom:
+#   equivalent:
+#     - mutant: "40 x 1.01"
+#       reason: "conductors are counted whole: up to 40.4 is up to 40"
+#     - mutant: "2 x 1.01"
+#       reason: "conductors are counted whole: up to 2.02 is up to 2"
+#     - mutant: "2 x 1.01 #2"
+#       reason: "conductors are counted whole: up to 2.02 is up to 2"
 package codebooks.iec.shared
 
 # A device that stands in each parallel string of a bank, not in its main.

@@ -8,6 +8,10 @@
 #       reason: "conductors are counted whole: up to 2.02 is up to 2"
 #     - mutant: "2 x 1.01 #2"
 #       reason: "conductors are counted whole: up to 2.02 is up to 2"
+#     - mutant: "90 x 1.01 #4"
+#       reason: "the table has no row between 90 degC and 90.9: the lower one counts"
+#     - mutant: "60 / 1.01 #2"
+#       reason: "the table has no row between 59.4 degC and 60: the hotter one counts"
 package codebooks.iec.shared
 
 # A device that stands in each parallel string of a bank, not in its main.
@@ -85,11 +89,12 @@ by_cores(r, single, multi) := fact.either(
 
 buried(r) := fact.times([
 	fact.either(fact.one_of(r.method, ["buried"]), fact.lookup("method_d1", [r.insulation, r.area]), fact.lookup("method_d2", [r.insulation, r.area])),
-	fact.lookup("ambient_ground", [r.insulation, fact.largest([r.declared.ground_temperature, fact.number(10, "degC")])]),
+	fact.lookup("ambient_ground", [r.insulation, r.declared.ground_temperature]),
 ])
 
-# Below the first row that row counts, which is on the safe side.
-air_factor(r, ambient) := fact.lookup("ambient_air", [r.insulation, fact.largest([ambient, fact.number(10, "degC")])])
+# Air takes the next hotter row; below the first one, 10 degC, that counts, which is
+# on the safe side.
+air_factor(r, ambient) := fact.lookup("ambient_air", [r.insulation, ambient])
 
 # Circuits in one layer need less than those that lie in a bunch. One pair alone
 # needs nothing.

@@ -15,6 +15,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"stringline/lint"
+	"stringline/lint/report"
 	"stringline/schema/source"
 )
 
@@ -113,9 +114,9 @@ func (r *exportRequest) run(c *cobra.Command, o lint.BookOptions) (string, sourc
 		if err := r.writeArchive(e); err != nil {
 			return "", nil, fmt.Errorf("writing the archive: %w", err)
 		}
-		fmt.Fprintf(&said, "%s  %s\n", e.Digest, r.file)
+		fmt.Fprintf(&said, "%s  %s\n", e.Digest, report.Escape(r.file))
 		if e.Signature != nil {
-			fmt.Fprintf(&said, "signed in %s\n", r.file+lint.SignatureSuffix)
+			fmt.Fprintf(&said, "signed in %s\n", report.Escape(r.file+lint.SignatureSuffix))
 		}
 	}
 	if r.schema != "" {
@@ -130,7 +131,7 @@ func (r *exportRequest) run(c *cobra.Command, o lint.BookOptions) (string, sourc
 			if err := replaceFile(filepath.Join(r.schema, name), files[name]); err != nil {
 				return "", nil, fmt.Errorf("writing the files for editors: %w", err)
 			}
-			fmt.Fprintf(&said, "%s written\n", filepath.ToSlash(filepath.Join(r.schema, name)))
+			fmt.Fprintf(&said, "%s written\n", report.Escape(filepath.ToSlash(filepath.Join(r.schema, name))))
 		}
 	}
 	return said.String(), nil, nil

@@ -4,6 +4,7 @@ import (
 	"archive/zip"
 	"bytes"
 	"crypto/sha256"
+	"encoding/binary"
 	"encoding/hex"
 	"errors"
 	"fmt"
@@ -94,6 +95,9 @@ func unpack(archive []byte) (fs.FS, error) {
 	if len(archive) > largestArchive {
 		return nil, ErrArchiveLarge
 	}
+	if err := directory(archive); err != nil {
+		return nil, err
+	}
 	r, err := zip.NewReader(bytes.NewReader(archive), int64(len(archive)))
 	if err != nil && !errors.Is(err, zip.ErrInsecurePath) { // names are told below
 		return nil, fmt.Errorf("%w: %w", ErrArchiveForm, err)
@@ -125,6 +129,26 @@ func unpack(archive []byte) (fs.FS, error) {
 		return nil, ErrArchiveForm
 	}
 	return r, nil
+}
+
+// directory looks at the end of an archive, which says how many entries there are
+// and how long their list is, before the list is read: it may not take much more
+// memory than the list of a codebook.
+func directory(archive []byte) error {
+	const length = 22
+	end := len(archive) - length
+	if end < 0 || !bytes.HasPrefix(archive[end:], []byte("PK\x05\x06")) {
+		return ErrArchiveForm
+	}
+	count := binary.LittleEndian.Uint16(archive[end+10:])
+	size, offset := uint64(binary.LittleEndian.Uint32(archive[end+12:])), uint64(binary.LittleEndian.Uint32(archive[end+16:]))
+	switch {
+	case count > mostFiles, size > mostFiles*(46+longestEntry):
+		return ErrArchiveCount
+	case offset+size != uint64(end):
+		return ErrArchiveForm
+	}
+	return nil
 }
 
 // content reads one file, and never more of it than one byte over the bounds.

@@ -85,6 +85,12 @@ func TestHostileArchives(t *testing.T) {
 	for i := range many {
 		many[i].header.Name = fmt.Sprintf("f%04d", i)
 	}
+	crowded := make([]file, 60000)
+	for i := range crowded {
+		crowded[i].header.Name = fmt.Sprintf("f%05d", i)
+	}
+	hidden := zipped(t, crowded...) // an end that owns up to one entry
+	copy(hidden[len(hidden)-14:], "\x01\x00\x01\x00")
 	var heavy []file
 	for i := range 33 {
 		heavy = append(heavy, file{header: zip.FileHeader{Name: fmt.Sprintf("f%02d", i)}, text: strings.Repeat("x", 256<<10)})
@@ -130,6 +136,8 @@ func TestHostileArchives(t *testing.T) {
 		{"names alike but for case", zipped(t, named("README.md", "readme.md")...), judge.ErrArchiveCase},
 		{"folders alike but for case", zipped(t, named("rule/a", "Rule/b")...), judge.ErrArchiveCase},
 		{"too many files", zipped(t, many...), judge.ErrArchiveCount},
+		{"far too many files", zipped(t, crowded...), judge.ErrArchiveCount},
+		{"far too many files, said to be one", hidden, judge.ErrArchiveCount},
 		{"a file too large", zipped(t, file{header: zip.FileHeader{Name: "a"}, text: strings.Repeat("x", 256<<10+1)}), judge.ErrArchiveFile},
 		{"too much in all", zipped(t, heavy...), judge.ErrArchiveBook},
 		{"an archive too large", make([]byte, judge.ArchiveBytes), judge.ErrArchiveLarge},

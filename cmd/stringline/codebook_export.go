@@ -124,6 +124,11 @@ func (r *exportRequest) run(c *cobra.Command, o lint.BookOptions) (string, sourc
 		if err != nil || len(problems) > 0 {
 			return "", problems, err
 		}
+		if _, err := os.Stat(native(r.folder)); err == nil { // not one that comes with the program
+			if inside, err := isInside(native(r.folder), r.schema); err != nil || inside {
+				return "", nil, errors.Join(err, fmt.Errorf("%s would lie in the codebook's own folder, which has no place for it", r.schema))
+			}
+		}
 		if err := os.MkdirAll(r.schema, 0o755); err != nil {
 			return "", nil, fmt.Errorf("writing the files for editors: %w", err)
 		}

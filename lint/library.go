@@ -130,6 +130,7 @@ type room struct {
 	weathers facts.Weathers
 	problems source.Problems // of the workshop file and its codebooks
 	outside  map[string]workshop.Book
+	parcels  map[string]*parcel // the outside codebooks as they lie there, by name
 
 	parameters map[string]map[string]judge.Setting
 	grades     map[string]verdict.Grade
@@ -141,7 +142,7 @@ type room struct {
 // settle checks what the workshop file says about codebooks, rules and
 // parameters, so that each problem is told once and not for every design.
 func (r *room) settle() {
-	r.outside, r.judges = map[string]workshop.Book{}, map[string]*judge.Judge{}
+	r.outside, r.judges, r.parcels = map[string]workshop.Book{}, map[string]*judge.Judge{}, map[string]*parcel{}
 	r.parameters, r.grades = map[string]map[string]judge.Setting{}, map[string]verdict.Grade{}
 	if r.workshop == nil {
 		return
@@ -211,19 +212,14 @@ func (r *room) findOutside(b workshop.Book) (*judge.Book, *source.Problem) {
 		return refuse("codebook", fmt.Sprintf("codebook %q comes with the program; one of the workshop's own needs another name", b.Name), "another name", b.Name)
 	case !trusted && r.options.Isolation == nil:
 		return refuse("trust", fmt.Sprintf("codebook %q lies outside the program and would run inside it: that takes --trust %s", b.Name, b.Name), "--trust "+b.Name, "no such trust")
-	case b.Key != "":
-		return refuse("codebook", fmt.Sprintf("codebook %q names a key, but a codebook in a folder carries no signature; pin its digest", b.Name), "a digest", "a key")
 	}
-	folder := path.Join(r.workshop.Folder, b.Path)
-	files, err := fs.Sub(r.place.Tree, folder)
-	if err == nil {
-		_, err = fs.Stat(files, survey.CodebookFile)
-	}
-	if err != nil {
-		return refuse("codebook", fmt.Sprintf("reading codebook %q: no %s in folder %s", b.Name, survey.CodebookFile, b.Path), "a codebook's folder", b.Path)
+	parcel := r.parcelOf(b)
+	if parcel.refuse != nil {
+		again := *parcel.refuse
+		return nil, &again
 	}
 	book, problems := r.load(r.place.Dir+"|"+b.Name, func() judge.Source {
-		src := judge.Source{Name: b.Name, Files: files, Show: r.place.Show(folder)}
+		src := judge.Source{Name: b.Name, Files: parcel.files, Show: r.place.Show(path.Join(r.workshop.Folder, b.Path)), Digest: parcel.digest}
 		if !trusted {
 			src.Isolation = r.options.Isolation
 		}

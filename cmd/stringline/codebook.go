@@ -10,7 +10,7 @@ import (
 func (s *streams) codebook(code *int) *cobra.Command {
 	c := &cobra.Command{
 		Use:   "codebook",
-		Short: "write, test, explain and list codebooks",
+		Short: "write, test, explain, export and list codebooks",
 		Long:  "Codebooks are sets of rules: those that come with the program, and a workshop's own.",
 		Args:  cobra.ArbitraryArgs,
 	}
@@ -20,6 +20,6 @@ func (s *streams) codebook(code *int) *cobra.Command {
 		}
 		return fmt.Errorf("codebook needs a command: stringline codebook --help")
 	}
-	c.AddCommand(s.codebookNew(code), s.codebookTest(code), s.codebookExplain(code), s.codebookList(code))
+	c.AddCommand(s.codebookNew(code), s.codebookTest(code), s.codebookExplain(code), s.codebookExport(code), s.codebookList(code))
 	return c
 }

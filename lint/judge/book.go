@@ -61,7 +61,7 @@ func (b *Book) Codebook() *codebook.Codebook { return b.codebook }
 func (b *Book) Rules() []Rule { return slices.Clone(b.rules) }
 
 // Digest is "sha256:…" over all files of the codebook's folder, names and
-// contents, in order of their paths.
+// contents, in order of their paths; for one from an archive, over the archive.
 func (b *Book) Digest() string { return b.digest }
 
 // Embedded tells whether the codebook comes with the program.

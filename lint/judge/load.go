@@ -27,6 +27,7 @@ type Source struct {
 	Files    fs.FS  // rooted at the codebook's folder
 	Show     string // that folder as shown to people, "/" between folders
 	Embedded bool   // comes with the program
+	Digest   string // of the archive that the files are from; empty for a folder
 	// Isolation, if not nil, runs the codebook apart from this process.
 	Isolation Isolation
 }
@@ -167,6 +168,9 @@ func (l *loader) read() bool {
 }
 
 func (l *loader) digest() string {
+	if l.src.Digest != "" {
+		return l.src.Digest
+	}
 	h := sha256.New()
 	for _, name := range slices.Sorted(maps.Keys(l.files)) {
 		fmt.Fprintf(h, "%d %s %d\n", len(name), name, len(l.files[name]))

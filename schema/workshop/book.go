@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io/fs"
 	"strconv"
+	"strings"
 
 	"stringline/schema/design"
 	"stringline/schema/hcltext"
@@ -16,7 +17,7 @@ func (l *loader) book(b *hcltext.Block) {
 	values := design.Fields(bookKind, book.Name, b.Body.Attributes, b.Header, l.broken, l.Collector)
 	good := true
 	if v, ok := values["path"]; ok {
-		book.Path, good = l.inside(b, v, folderThere)
+		book.Path, good = l.inside(b, v, bookThere)
 	}
 	if v, ok := values["key"]; ok {
 		var fine bool
@@ -94,13 +95,16 @@ func (l *loader) inside(b *hcltext.Block, v *design.Value, there func(fs.FS, str
 	return name, true
 }
 
-func folderThere(files fs.FS, name string) error {
+// ArchiveSuffix ends the name of a codebook's archive.
+const ArchiveSuffix = ".zip"
+
+func bookThere(files fs.FS, name string) error {
 	info, err := fs.Stat(files, name)
 	if err != nil {
 		return design.PlainFault(err)
 	}
-	if !info.IsDir() {
-		return errors.New("it is a file, not a folder")
+	if !info.IsDir() && !(info.Mode().IsRegular() && strings.HasSuffix(name, ArchiveSuffix)) {
+		return errors.New("it is neither a folder nor an archive named *" + ArchiveSuffix)
 	}
 	return nil
 }

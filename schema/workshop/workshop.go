@@ -39,7 +39,7 @@ type Workshop struct {
 // Book is a codebook that the workshop uses.
 type Book struct {
 	Name string
-	// Path is the book's folder inside the workshop's tree, empty for one that
+	// Path is the book's folder or archive inside the workshop's tree, empty for one that
 	// comes with the program.
 	Path string
 	// Digest pins the book's content ("sha256:…"), Key its signer (a file
@@ -71,7 +71,7 @@ var (
 		{Name: "parts", Form: design.TextList, Means: "parts files, paths and globs relative to this file"},
 	}}
 	bookKind = &design.Kind{Name: "codebook", Labeled: true, Blocks: []string{"params"}, Attributes: []design.Attribute{
-		{Name: "path", Form: design.Text, Means: "the codebook's folder, relative to this file"},
+		{Name: "path", Form: design.Text, Means: "the codebook's folder or archive, relative to this file"},
 		{Name: "digest", Form: design.Word, Means: "the SHA-256 that its content must have"},
 		{Name: "key", Form: design.Text, Means: "the public key that its archive must be signed with"},
 	}}

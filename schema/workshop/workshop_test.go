@@ -112,7 +112,7 @@ func TestProblems(t *testing.T) {
 		{"misspelt grade", "grade \"a.b\" { as = \"fixx\" }\n", []string{`1:20: as: expected one of "stop", "fix", "advise", found "fixx" (did you mean "fix"?)`}, 0},
 		{"grade that silences", "grade \"a.b\" { as = \"off\" }\n", []string{`1:20: as: expected one of "stop", "fix", "advise", found "off"`}, 0},
 		{"no such folder", "codebook \"a\" { path = \"none\" }\n", []string{`1:23: path: reading "none": no such file`}, 0},
-		{"a file for a folder", "codebook \"a\" { path = \"keys/house.pem\" }\n", []string{`1:23: path: reading "keys/house.pem": it is a file, not a folder`}, 0},
+		{"a file for a folder", "codebook \"a\" { path = \"keys/house.pem\" }\n", []string{`1:23: path: reading "keys/house.pem": it is neither a folder nor an archive named *.zip`}, 0},
 		{"out of the tree", "codebook \"a\" { path = \"../../x\" }\n", []string{`1:23: path: reading "../../x": the path leaves the folder of the workshop`}, 0},
 		{"absolute", "codebook \"a\" { path = \"/x\" }\n", []string{`1:23: path: reading "/x": the path is absolute; it must be relative to the file that names it`}, 0},
 		{"bad digest", "codebook \"a\" { digest = \"sha256:12\" }\n", []string{`1:25: digest: expected sha256: and 64 hexadecimal digits, found "sha256:12"`}, 0},

@@ -21,7 +21,7 @@ func NewWith(d *design.Design, weathers *Weathers) *System {
 	for _, c := range Collections() {
 		b.collections[c.Name] = c
 	}
-	b.site = &Site{Subject: b.top("site", "site"), file: d.Weather, weather: weathers.of(d.Weather)}
+	b.site = &Site{Subject: b.top("site", "site"), file: d.Weather, weather: weathers.of(d.Weather), shared: weathers}
 	b.register(b.site)
 	b.register(&Grounding{b.top("grounding", "grounding")})
 	b.system = &Whole{Subject: b.subject("system", "system", d.Head), site: b.site}

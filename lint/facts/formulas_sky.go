@@ -2,7 +2,6 @@ package facts
 
 import (
 	"math"
-	"time"
 
 	"stringline/lint/physics/energy"
 	"stringline/lint/physics/panel"
@@ -65,10 +64,7 @@ func (s *Site) sky(w *Work) *weather.Year {
 		if !w.Known() {
 			return nil
 		}
-		year, err := weather.ClearSky{
-			Latitude: at.Latitude, Longitude: at.Longitude, Elevation: at.Elevation,
-			Zone: weather.ZoneOf(at.Longitude), Turbidity: sun.LinkeTurbidity, Step: time.Hour, Air: air.Through(time.Hour),
-		}.Year()
+		year, err := s.shared.clearYear(clearSite{at, air})
 		w.physics(0, err)
 		s.clear = year
 	}
@@ -267,7 +263,7 @@ var inputEnergy = declare(Entry{Collection: "pv_inputs", Name: "yearly_energy", 
 			w.fail("the weather file has no air temperature")
 			return 0
 		}
-		light, err := year.OnPlanes(at, albedo, f.planes...)
+		light, err := i.site.shared.onPlanes(year, at, albedo, f.planes)
 		if err == nil {
 			i.power, err = f.follow(light, year.Air, pwm, bulk)
 		}

@@ -20,6 +20,7 @@ type Site struct {
 	file    *design.Weather // the weather file that it names, nil for none
 	weather *weatherFile    // what it holds
 	clear   *weather.Year   // under a clear sky; made by [Site.sky]
+	shared  *Weathers       // with the workshop's other designs
 }
 
 // Grounding is the bonds to ground.

@@ -4,18 +4,97 @@ import (
 	"bytes"
 	"fmt"
 	"sync"
+	"time"
 	"unicode/utf8"
 
+	"stringline/lint/physics/sun"
 	"stringline/lint/physics/weather"
 	"stringline/schema/design"
 	"stringline/schema/source"
 )
 
-// Weathers keeps weather files that several designs share, each read once. It is
-// safe for concurrent use. The zero value is ready.
+// Weathers keeps what the designs of a workshop share of weather: files, each read
+// once, clear skies over a site, and the light in a plane. It is safe for
+// concurrent use. The zero value is ready.
 type Weathers struct {
 	mutex sync.Mutex
 	files map[*byte]*weatherFile // by the text's first byte: the text itself is shared
+	clear map[clearSite]*weather.Year
+	light map[litPlane][]float64
+}
+
+// clearSite is what a clear sky hangs on.
+type clearSite struct {
+	at  sun.Site
+	air weather.Seasons
+}
+
+// litPlane is what the light in a plane hangs on.
+type litPlane struct {
+	year   *weather.Year
+	at     sun.Site
+	albedo float64
+	plane  sun.Plane
+}
+
+// mostShared bounds how many skies and planes are kept: some 70 kB each.
+const mostShared = 64
+
+// clearYear gives the clear sky over a site.
+func (all *Weathers) clearYear(site clearSite) (*weather.Year, error) {
+	all.mutex.Lock()
+	year := all.clear[site]
+	all.mutex.Unlock()
+	if year != nil {
+		return year, nil
+	}
+	year, err := weather.ClearSky{
+		Latitude: site.at.Latitude, Longitude: site.at.Longitude, Elevation: site.at.Elevation,
+		Zone: weather.ZoneOf(site.at.Longitude), Turbidity: sun.LinkeTurbidity, Step: time.Hour, Air: site.air.Through(time.Hour),
+	}.Year()
+	if err != nil {
+		return nil, err
+	}
+	all.mutex.Lock()
+	defer all.mutex.Unlock()
+	if all.clear == nil || len(all.clear) >= mostShared {
+		all.clear = map[clearSite]*weather.Year{}
+	}
+	all.clear[site] = year
+	return year, nil
+}
+
+// onPlanes gives the light in planes, as [weather.Year.OnPlanes]. It is shared and
+// must not be changed.
+func (all *Weathers) onPlanes(year *weather.Year, at sun.Site, albedo float64, planes []sun.Plane) ([][]float64, error) {
+	found := make([][]float64, len(planes))
+	var lacking []sun.Plane
+	all.mutex.Lock()
+	for n, p := range planes {
+		if found[n] = all.light[litPlane{year, at, albedo, p}]; found[n] == nil {
+			lacking = append(lacking, p)
+		}
+	}
+	all.mutex.Unlock()
+	if len(lacking) == 0 {
+		return found, nil
+	}
+	made, err := year.OnPlanes(at, albedo, lacking...)
+	if err != nil {
+		return nil, err
+	}
+	all.mutex.Lock()
+	defer all.mutex.Unlock()
+	if all.light == nil || len(all.light)+len(made) > mostShared {
+		all.light = map[litPlane][]float64{}
+	}
+	for n := range found {
+		if found[n] == nil {
+			found[n], made = made[0], made[1:]
+			all.light[litPlane{year, at, albedo, planes[n]}] = found[n]
+		}
+	}
+	return found, nil
 }
 
 // weatherFile is one EPW file: its header, and its year once that is wanted.

@@ -1,8 +1,10 @@
 package facts
 
 import (
+	"slices"
 	"testing"
 
+	"stringline/lint/physics/sun"
 	"stringline/schema/design"
 )
 
@@ -52,6 +54,44 @@ func TestNoYearUnlessAsked(t *testing.T) {
 	headed, _ := site.weather.readHeader()
 	if headed == nil || site.weather.year != nil {
 		t.Error("the hours were read with the header")
+	}
+}
+
+// Designs on one site share its clear sky and the light in a plane; another site,
+// albedo or tilt has its own.
+func TestSkiesAreShared(t *testing.T) {
+	var all Weathers
+	_, one := withFile(nil, &all)
+	_, two := withFile(nil, &all)
+	w := &Work{Entry: &Entry{}}
+	sky := one.sky(w)
+	if sky == nil || two.sky(w) != sky {
+		t.Fatal("two designs on one site have two skies")
+	}
+	at := one.place(w)
+	plane := sun.Plane{Tilt: 45, Azimuth: 180}
+	light, err := all.onPlanes(sky, at, 0.2, []sun.Plane{plane})
+	if err != nil {
+		t.Fatal(err)
+	}
+	want, err := sky.OnPlanes(at, 0.2, plane, sun.Plane{Tilt: 90, Azimuth: 90})
+	if err != nil {
+		t.Fatal(err)
+	}
+	again, err := all.onPlanes(sky, at, 0.2, []sun.Plane{{Tilt: 90, Azimuth: 90}, plane})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if &again[1][0] != &light[0][0] || !slices.Equal(again[1], want[0]) || !slices.Equal(again[0], want[1]) {
+		t.Error("the light in a plane is another's, or made twice")
+	}
+	if darker, err := all.onPlanes(sky, at, 0, []sun.Plane{plane}); err != nil || slices.Equal(darker[0], light[0]) {
+		t.Error("another albedo gives the same light")
+	}
+	for tilt := range 3 * mostShared {
+		if _, err := all.onPlanes(sky, at, 0.2, []sun.Plane{{Tilt: float64(tilt) / 10, Azimuth: 180}}); err != nil || len(all.light) > mostShared {
+			t.Fatalf("%d planes are kept (error: %v)", len(all.light), err)
+		}
 	}
 }
 

@@ -14,6 +14,16 @@ import (
 // maximum, the named baseline. The bar is a twentieth, and 8 MB.
 func BenchmarkYear(b *testing.B) {
 	d := load(b, yearly()).Design()
+	b.Run("of a workshop", func(b *testing.B) { // the sky is that of a design before
+		b.ReportAllocs()
+		var weathers facts.Weathers
+		for b.Loop() {
+			s := facts.NewWith(d, &weathers)
+			if !get(b, s, "system.unserved_hours").Known || !get(b, s, "system.worst_month_balance").Known || !get(b, s, "charger.main.clipped_energy").Known {
+				b.Fatal("the year is unknown")
+			}
+		}
+	})
 	b.Run("facts", func(b *testing.B) {
 		b.ReportAllocs()
 		for b.Loop() {

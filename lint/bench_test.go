@@ -3,11 +3,16 @@ package lint_test
 import (
 	"context"
 	"fmt"
+	"io/fs"
 	"os"
+	"runtime"
 	"strings"
+	"sync"
 	"testing"
 
 	"stringline/lint"
+	"stringline/lint/facts"
+	"stringline/lint/judge"
 	"stringline/lint/linttest"
 	"stringline/lint/verdict"
 	"stringline/rules"
@@ -41,7 +46,7 @@ func hutTexts(b *testing.B, n int) map[string]string {
 // BenchmarkRun is the whole pipeline in one process: codebooks loaded anew each
 // round, designs=1 is the baseline for designs=100, which shares one structure.
 func BenchmarkRun(b *testing.B) {
-	for _, n := range []int{1, 100} {
+	for _, n := range []int{1, 100, 1000} {
 		b.Run(fmt.Sprintf("designs=%d", n), func(b *testing.B) {
 			disk := linttest.NewDisk(hutTexts(b, n))
 			b.ReportAllocs()
@@ -54,7 +59,70 @@ func BenchmarkRun(b *testing.B) {
 					b.Fatalf("%v, exit %d", err, r.Exit)
 				}
 			}
+			var memory runtime.MemStats
+			runtime.GC()
+			runtime.ReadMemStats(&memory)
+			b.ReportMetric(float64(memory.HeapAlloc)/(1<<20), "MiB-kept") // after the run: flat, however many designs
 		})
+	}
+}
+
+// BenchmarkLoadBooks loads every codebook that comes with the program.
+func BenchmarkLoadBooks(b *testing.B) {
+	entries, err := fs.ReadDir(rules.Books, ".")
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		var all sync.WaitGroup
+		for _, e := range entries {
+			files, err := fs.Sub(rules.Books, e.Name())
+			if err != nil {
+				b.Fatal(err)
+			}
+			all.Go(func() {
+				if book, problems := judge.Load(context.Background(), judge.Source{Name: e.Name(), Files: files, Show: e.Name(), Embedded: true}); book == nil {
+					b.Error(problems)
+				}
+			})
+		}
+		all.Wait()
+	}
+}
+
+// BenchmarkJudgeByAll judges one design by every codebook, again with the records
+// of its structure at hand: what sweep and fit do.
+func BenchmarkJudgeByAll(b *testing.B) {
+	entries, err := fs.ReadDir(rules.Books, ".")
+	if err != nil {
+		b.Fatal(err)
+	}
+	var books []*judge.Book
+	for _, e := range entries {
+		files, err := fs.Sub(rules.Books, e.Name())
+		if err != nil {
+			b.Fatal(err)
+		}
+		book, problems := judge.Load(context.Background(), judge.Source{Name: e.Name(), Files: files, Show: e.Name(), Embedded: true})
+		if book == nil {
+			b.Fatal(problems)
+		}
+		books = append(books, book)
+	}
+	j := judge.New(judge.Options{Books: books})
+	tree, err := linttest.NewDisk(hutTexts(b, 1)).Root("/hut")
+	if err != nil {
+		b.Fatal(err)
+	}
+	d := design.Load(design.Options{Files: tree, Path: "0000.design.hcl", Parts: []design.PartsGlob{{Glob: "parts/*.parts.hcl", From: "."}}})
+	var weathers facts.Weathers
+	b.ReportAllocs()
+	for b.Loop() {
+		verdicts, err := j.Judge(context.Background(), facts.NewWith(d, &weathers))
+		if err != nil || len(verdicts) < 300 {
+			b.Fatalf("%d verdicts: %v", len(verdicts), err)
+		}
 	}
 }
 

@@ -68,3 +68,31 @@ func TestSiteFromDoubtfulWeatherFile(t *testing.T) {
 		t.Errorf("no weather named: %+v", f)
 	}
 }
+
+// A weather file of another place is a problem where the site names it: a station
+// 250 km and more away, one a kilometre higher or lower, and a coldest that is
+// written far above the file's own extreme. 1 degree of longitude at 46.5 degrees
+// is 76.5 km (any table).
+func TestWeatherOfAnotherPlace(t *testing.T) {
+	const named = "  weather = \"terrace.epw\"\n"
+	for _, c := range []struct{ site, want string }{
+		{named, ""},
+		{named + "  latitude = \"46.5 deg\"\n  longitude = \"13.13 deg\"\n", ""},
+		{named + "  latitude = \"46.5 deg\"\n  longitude = \"13.15 deg\"\n", "the file is of a place 251 km from the site"},
+		{named + "  latitude = \"-46.5 deg\"\n  longitude = \"9.87 deg\"\n", "the file is of a place 10341 km from the site"},
+		{named + "  elevation = \"840 m\"\n", ""},
+		{named + "  elevation = \"839 m\"\n", "the file is of a place at 1840 m, the site is at 839 m"},
+		{named + "  coldest = \"-13.7 degC\"\n", ""},
+		{named + "  coldest = \"-13.6 degC\"\n", "coldest is written as -13.6 degC; the file's extreme annual mean minimum is -23.7 degC"},
+	} {
+		var found []string
+		for _, p := range withWeather(t, c.site, station).Problems() {
+			if p.At.File == "w/hut.design.hcl" {
+				found = append(found, p.Error())
+			}
+		}
+		if c.want == "" && len(found) > 0 || c.want != "" && (len(found) != 1 || !strings.Contains(found[0], "5:13: weather: "+c.want)) {
+			t.Errorf("%s: found %v, want %q", c.site, found, c.want)
+		}
+	}
+}

@@ -3,6 +3,7 @@ package facts
 import (
 	"bytes"
 	"fmt"
+	"math"
 	"sync"
 	"time"
 	"unicode/utf8"
@@ -159,7 +160,59 @@ func (s *System) Problems() source.Problems {
 		at.End = at.Start
 		problems = append(problems, source.Problem{Kind: "weather", Message: p.Message, Block: "site", At: at})
 	}
+	return append(problems, site.elsewhere()...)
+}
+
+// How far a weather file may be from the site that names it before it is taken for
+// another place's: a station serves its region, and its mountains badly.
+const (
+	farthestStation = 250e3  // m
+	highestStation  = 1000.0 // m above or below the site
+	warmestSlip     = 10.0   // K of the written coldest above the file's
+)
+
+// elsewhere gives what the site says of itself that its weather file contradicts.
+func (s *Site) elsewhere() (problems source.Problems) {
+	named, given := s.block.Value("weather")
+	head, _ := s.weather.readHeader()
+	if !given || head == nil {
+		return nil
+	}
+	wrong := func(format string, args ...any) {
+		problems = append(problems, source.Problem{Kind: "weather", Message: "weather: " + fmt.Sprintf(format, args...), Block: "site", At: named.At})
+	}
+	written := func(name string) (float64, bool) {
+		v, ok := s.block.Value(name)
+		return valueOf(v), ok && !v.Bad
+	}
+	latitude, there := written("latitude")
+	longitude, both := written("longitude")
+	if there && both && finite(head.Latitude) && finite(head.Longitude) {
+		if far := apart(latitude, longitude, head.Latitude*radian, head.Longitude*radian); far > farthestStation {
+			wrong("the file is of a place %.0f km from the site", far/1000)
+		}
+	}
+	if elevation, ok := written("elevation"); ok && finite(head.Elevation) && math.Abs(elevation-head.Elevation) > highestStation {
+		wrong("the file is of a place at %.0f m, the site is at %.0f m", head.Elevation, elevation)
+	}
+	if coldest, ok := written("coldest"); ok && head.Extremes.Known && coldest > head.Extremes.MeanMin+warmestSlip {
+		wrong("coldest is written as %s; the file's extreme annual mean minimum is %s", say(coldest, "degC"), say(head.Extremes.MeanMin, "degC"))
+	}
 	return problems
+}
+
+func valueOf(v *design.Value) float64 {
+	if v == nil {
+		return 0
+	}
+	return v.SI
+}
+
+// apart gives the distance in m between two places on the Earth, angles in rad:
+// the haversine on a sphere of 6371 km.
+func apart(latitude, longitude, latitude2, longitude2 float64) float64 {
+	a, b := math.Sin((latitude2-latitude)/2), math.Sin((longitude2-longitude)/2)
+	return 2 * 6371e3 * math.Asin(math.Min(1, math.Sqrt(a*a+math.Cos(latitude)*math.Cos(latitude2)*b*b)))
 }
 
 // lineOf gives a line of a text, counting from 1, without its end.

@@ -141,7 +141,7 @@ func (g *guard) escape() {
 		g.report(Problem{
 			Kind:     kindSyntax,
 			Message:  fmt.Sprintf("found %s in a string: after a backslash stands n, t, \", \\, u with 4 or U with 8 hexadecimal digits", found),
-			Expected: `\n, \t, \", \\, \uXXXX or \UXXXXXXXX`,
+			Expected: `\n, \t, \", \\, \u and 4 or \U and 8 hexadecimal digits`,
 			Found:    found,
 		}, start, g.at)
 	}

@@ -2,7 +2,7 @@ package codebooks.limits.conductor_carries_test
 
 import data.codebooks.limits.conductor_carries
 
-# 1.25 for bright sun on the PV side: 690.8(A)(1) and IEC 62548-1 take the same (from a transcription).
+# 1.25 for bright sun on the PV side: 690.8(A)(1) and IEC 62548-1 take the same (transcribed).
 
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {

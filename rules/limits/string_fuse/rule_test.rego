@@ -2,7 +2,7 @@ package codebooks.limits.string_fuse_test
 
 import data.codebooks.limits.string_fuse
 
-# Published example of IEC 62548 (from a transcription): four strings of 12.28 A and panels for a 20 A
+# Published example of IEC 62548 (transcribed): four strings of 12.28 A and panels for a 20 A
 # fuse: 36.84 A from the three others exceeds 20 A, so fuses are needed; 20 A serves. Unlike strings
 # are judged one by one: 13.9 A beside a panel with a 10 A series fuse needs one with two strings
 # already.

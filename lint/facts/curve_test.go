@@ -197,3 +197,16 @@ func TestThinFilm(t *testing.T) {
 		}
 	}
 }
+
+// Like strings of arrays that get unequally hot drive current into each other:
+// the cooler one has the higher voltage.
+func TestLikeStringsOfUnlikeArrays(t *testing.T) {
+	s := load(t, sheeted(unlikeString, "  string \"b\" {\n    panels = { \"slate-410\" = 2 }\n", "ac_output \"cabin\"",
+		"array \"flush\" {\n  charger = \"main\"\n  mounting = \"roof_flush\"\n  string \"c\" {\n    panels = { \"slate-410\" = 2 }\n  }\n}\n\nac_output \"cabin\""))
+	if got := number(t, s, "pv_input.main.1.reverse_current"); got <= 0.1 || got > 13.9 {
+		t.Errorf("reverse current %v A", got)
+	}
+	if got := number(t, s, "pv_input.main.1.mismatch_loss"); got > 1e-6 {
+		t.Errorf("at 25 degC all are alike, and lose %v %%", got)
+	}
+}

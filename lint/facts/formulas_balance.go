@@ -34,7 +34,7 @@ var (
 			return "by its months"
 		})
 
-	bankYieldMonths = overMonths("banks", "yield_by_month", "energy that the sun gives into the bank's terminals on a mean day of each month", "sum of its chargers' yield_by_month",
+	bankYieldMonths = overMonths(Entry{Collection: "banks", Name: "yield_by_month", Unit: "Wh", Means: "energy that the sun gives into the bank's terminals on a mean day of each month", Formula: "sum of its chargers' yield_by_month", Source: balanceMethod},
 		func(b *Bank, w *Work) (all [12]float64) {
 			chargers, _ := b.charging(w)
 			for _, c := range chargers {
@@ -43,7 +43,7 @@ var (
 			return all
 		})
 
-	bankLoadMonths = overMonths("banks", "load_by_month", "energy that is taken from it on a day of each month", "as daily_load, each load times its factor of the month",
+	bankLoadMonths = overMonths(Entry{Collection: "banks", Name: "load_by_month", Unit: "Wh", Means: "energy that is taken from it on a day of each month", Formula: "as daily_load, each load times its factor of the month", Source: balanceMethod},
 		func(b *Bank, w *Work) (all [12]float64) {
 			loads := b.everything(w)
 			if !w.Known() {
@@ -54,7 +54,7 @@ var (
 			return all
 		})
 
-	bankBalanceMonths = overMonths("banks", "balance_by_month", "what a mean day of each month leaves over, by the sun alone; below 0 what it lacks", "yield_by_month x the battery's round_trip - load_by_month",
+	bankBalanceMonths = overMonths(Entry{Collection: "banks", Name: "balance_by_month", Unit: "Wh", Means: "what a mean day of each month leaves over, by the sun alone; below 0 what it lacks", Formula: "yield_by_month x the battery's round_trip - load_by_month", Source: balanceMethod},
 		func(b *Bank, w *Work) [12]float64 {
 			yield, load, trip := bankYieldMonths.Of(w, b), bankLoadMonths.Of(w, b), batteryRoundTrip.Of(w, b.battery)
 			if !w.Known() {
@@ -94,7 +94,7 @@ var (
 			return found.Total.UnservedTime
 		})
 
-	_ = overMonths("banks", "unserved_by_month", "energy that its loads lack on a mean day of each month, sun and bank together", "as unserved_hours, month by month",
+	_ = overMonths(Entry{Collection: "banks", Name: "unserved_by_month", Unit: "Wh", Means: "energy that its loads lack on a mean day of each month, sun and bank together", Formula: "as unserved_hours, month by month", Source: balanceMethod},
 		func(b *Bank, w *Work) [12]float64 {
 			bankUnserved.Of(w, b)
 			if !w.Known() {
@@ -136,7 +136,7 @@ var (
 			return total
 		})
 
-	systemBalanceMonths = overMonths("system", "balance_by_month", "what a mean day of each month leaves over, by the sun alone; below 0 what it lacks", "sum of its banks' balance_by_month",
+	systemBalanceMonths = overMonths(Entry{Collection: "system", Name: "balance_by_month", Unit: "Wh", Means: "what a mean day of each month leaves over, by the sun alone; below 0 what it lacks", Formula: "sum of its banks' balance_by_month", Source: balanceMethod},
 		func(s *Whole, w *Work) (all [12]float64) {
 			for _, b := range s.allBanks(w) {
 				addMonths(&all, bankBalanceMonths.Of(w, b))
@@ -227,13 +227,21 @@ func (s *Whole) cover(w *Work) float64 {
 	return least
 }
 
-// overMonths declares a series of twelve months, in J a day.
-func overMonths[S subject](collection, name, means, formula string, of func(S, *Work) [12]float64) Key[S, Curve] {
-	return declare(Entry{Collection: collection, Name: name, Unit: "Wh", Means: means, Formula: formula, Source: balanceMethod},
-		func(s S, w *Work) Curve {
-			values := of(s, w)
-			return Curve{Over: months(), Values: values[:]}
-		})
+// overMonths declares a series of twelve months.
+func overMonths[S subject](e Entry, of func(S, *Work) [12]float64) Key[S, Curve] {
+	return declare(e, func(s S, w *Work) Curve {
+		values := of(s, w)
+		return Curve{Over: months(), Values: values[:]}
+	})
+}
+
+// months gives the axis of a series of months.
+func months() []float64 {
+	all := make([]float64, 12)
+	for m := range all {
+		all[m] = float64(m + 1)
+	}
+	return all
 }
 
 func addMonths(all *[12]float64, one Curve) {

@@ -51,16 +51,15 @@ var (
 			return c.ofYear(w, func(y *energy.Clipping) float64 { return y.Year.Gain() })
 		})
 
-	chargerYieldMonths = c12("yield_by_month", "Wh", "energy of a mean day of each month into the bank's terminals", func(w *Work, c *Charger, months []float64) {
-		perDay := calendar(w, c.site.sky(w)).PerDay(c.clipping.Yields(), c.clipping.Steps)
-		copy(months, perDay[:])
+	chargerYieldMonths = chargerMonths("yield_by_month", "Wh", "energy of a mean day of each month into the bank's terminals", func(w *Work, c *Charger, months *[12]float64) {
+		*months = calendar(w, c.site.sky(w)).PerDay(c.clipping.Yields(), c.clipping.Steps)
 	})
-	_ = c12("clipped_energy_by_month", "%", "share of each month's energy that its limit keeps out", func(_ *Work, c *Charger, months []float64) {
+	_ = chargerMonths("clipped_energy_by_month", "%", "share of each month's energy that its limit keeps out", func(_ *Work, c *Charger, months *[12]float64) {
 		for m := range months {
 			months[m] = c.clipping.Months[m].Share()
 		}
 	})
-	_ = c12("clipped_hours_by_month", "h", "hours of each month in which it clips", func(_ *Work, c *Charger, months []float64) {
+	_ = chargerMonths("clipped_hours_by_month", "h", "hours of each month in which it clips", func(_ *Work, c *Charger, months *[12]float64) {
 		for m := range months {
 			months[m] = c.clipping.Months[m].Time
 		}
@@ -92,26 +91,16 @@ func (c *Charger) ofYear(w *Work, of func(*energy.Clipping) float64) float64 {
 	return of(c.clipping)
 }
 
-// months gives the axis of a series of months.
-func months() []float64 {
-	all := make([]float64, 12)
-	for m := range all {
-		all[m] = float64(m + 1)
-	}
-	return all
-}
-
-// c12 declares a series of twelve months of a charger.
-func c12(name, unit, means string, fill func(*Work, *Charger, []float64)) Key[*Charger, Curve] {
-	return declare(Entry{Collection: "chargers", Name: name, Unit: unit, Means: means, Formula: "as for the year, month by month", Source: clippingMethod},
-		func(c *Charger, w *Work) Curve {
+// chargerMonths declares a series of twelve months read off a charger's year.
+func chargerMonths(name, unit, means string, fill func(*Work, *Charger, *[12]float64)) Key[*Charger, Curve] {
+	return overMonths(Entry{Collection: "chargers", Name: name, Unit: unit, Means: means, Formula: "as for the year, month by month", Source: clippingMethod},
+		func(c *Charger, w *Work) (all [12]float64) {
 			chargerYield.Of(w, c)
-			values := make([]float64, 12)
 			if w.Known() {
 				w.Say("%s", c.site.under(w))
-				fill(w, c, values)
+				fill(w, c, &all)
 			}
-			return Curve{Over: months(), Values: values}
+			return all
 		})
 }
 
@@ -145,29 +134,30 @@ func byVoltage(name, unit, means string, of func(*energy.Clipping) float64) Key[
 		})
 }
 
-// prepare gives the charger as the year sees it; nil where anything is unknown.
-func (c *Charger) prepare(w *Work) *energy.Charger {
-	made := &energy.Charger{Efficiency: 1, PWM: controllerKind.Of(w, c.controller) == "pwm"}
-	var inputs []*Input
-	for _, i := range c.allInputs(w) {
-		inputEnergy.Of(w, i)
-		inputs = append(inputs, i)
-		made.Arrays = append(made.Arrays, energy.Array{Losses: i.losses(w)})
-	}
-	made.BulkVoltage = bankBulk.Of(w, c.bank)
+// asEnergy gives the charger as the year sees it, without its arrays and air.
+func (c *Charger) asEnergy(w *Work) *energy.Charger {
+	made := &energy.Charger{Efficiency: 1, PWM: controllerKind.Of(w, c.controller) == "pwm", BulkVoltage: bankBulk.Of(w, c.bank)}
 	if !made.PWM {
 		made.Efficiency = controllerEfficiency.Of(w, c.controller)
 		made.Limit, made.AirRise = c.limits(w)
 	}
+	return made
+}
+
+// prepare gives the charger with its year of power; nil where anything is unknown.
+func (c *Charger) prepare(w *Work) *energy.Charger {
+	made := c.asEnergy(w)
+	inputs := c.allInputs(w)
 	if len(inputs) == 0 {
 		w.lack(c.id + ".array")
 	}
 	year := c.site.sky(w)
+	for _, i := range inputs {
+		inputEnergy.Of(w, i)
+		made.Arrays = append(made.Arrays, energy.Array{Power: i.power, Losses: i.losses(w)})
+	}
 	if !w.Known() {
 		return nil
-	}
-	for n, i := range inputs {
-		made.Arrays[n].Power = i.power
 	}
 	made.Air = year.Air
 	return made

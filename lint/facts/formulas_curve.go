@@ -111,13 +111,13 @@ func maximum(w *Work, strings []*String, cell func(*String) float64) panel.Point
 	return best
 }
 
-// alike gives the panel of strings that are all of one kind and length: they
-// share current and voltage without losing any, whatever their curve. nil of
-// others.
+// alike gives the panel of strings that are all of one kind and length and stand
+// in one array, so that their cells are equally warm: they share current and
+// voltage without losing any, whatever their curve. nil of others.
 func alike(strings []*String) *Panel {
 	first := strings[0].panels
 	for _, s := range strings {
-		if len(s.panels) != 1 || s.panels[0] != first[0] {
+		if s.array != strings[0].array || len(s.panels) != 1 || s.panels[0] != first[0] {
 			return nil
 		}
 	}

@@ -172,11 +172,7 @@ func clearDay(name string, month time.Month) (keys [2]Key[*Charger, Curve]) {
 // anything is unknown.
 func (c *Charger) clearDay(w *Work, month time.Month) (potential, out []float64) {
 	at, seasons, albedo := c.site.place(w), c.site.seasons(w), siteAlbedo.Of(w, c.site)
-	made := &energy.Charger{Efficiency: 1, PWM: controllerKind.Of(w, c.controller) == "pwm", BulkVoltage: bankBulk.Of(w, c.bank)}
-	if !made.PWM {
-		made.Efficiency = controllerEfficiency.Of(w, c.controller)
-		made.Limit, made.AirRise = c.limits(w)
-	}
+	made := c.asEnergy(w)
 	zone := weather.ZoneOf(at.Longitude)
 	first := time.Date(clearYear, month, 21, 0, 0, 0, 0, time.UTC).Add(-time.Duration(zone * float64(time.Hour)))
 	made.Air = make([]float64, daySteps)

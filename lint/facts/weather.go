@@ -156,7 +156,8 @@ func (s *System) Problems() source.Problems {
 	var problems source.Problems
 	for _, p := range found {
 		at := source.Range{File: site.file.File}
-		at.Start.Line, at.Start.Column = p.Line, column(lineOf(site.file.Text, p.Line), p.Field)
+		line, start := lineOf(site.file.Text, p.Line)
+		at.Start.Line, at.Start.Column, at.Start.Byte = p.Line, column(line, p.Field), start
 		at.End = at.Start
 		problems = append(problems, source.Problem{Kind: "weather", Message: p.Message, Block: "site", At: at})
 	}
@@ -164,7 +165,9 @@ func (s *System) Problems() source.Problems {
 }
 
 // How far a weather file may be from the site that names it before it is taken for
-// another place's: a station serves its region, and its mountains badly.
+// another place's: a station serves its region, and its mountains badly. The figures
+// are the project's own, wide enough for an honest choice of station and too narrow
+// for a slip.
 const (
 	farthestStation = 250e3  // m
 	highestStation  = 1000.0 // m above or below the site
@@ -215,16 +218,18 @@ func apart(latitude, longitude, latitude2, longitude2 float64) float64 {
 	return 2 * 6371e3 * math.Asin(math.Min(1, math.Sqrt(a*a+math.Cos(latitude)*math.Cos(latitude2)*b*b)))
 }
 
-// lineOf gives a line of a text, counting from 1, without its end.
-func lineOf(text []byte, number int) []byte {
+// lineOf gives a line of a text, counting from 1, without its end, and the byte
+// that it begins at.
+func lineOf(text []byte, number int) (line []byte, start int) {
 	for n := 1; ; n++ {
 		line, rest, more := bytes.Cut(text, []byte("\n"))
 		if n == number {
-			return line
+			return line, start
 		}
 		if !more {
-			return nil
+			return nil, start
 		}
+		start += len(line) + 1
 		text = rest
 	}
 }

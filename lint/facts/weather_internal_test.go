@@ -103,7 +103,10 @@ func TestColumn(t *testing.T) {
 			t.Errorf("field %d at column %d, want %d", field, got, want)
 		}
 	}
-	if got := string(lineOf([]byte("a\nb\nc"), 2)); got != "b" || lineOf([]byte("a"), 3) != nil {
-		t.Errorf("line 2 is %q", got)
+	if line, start := lineOf([]byte("aé\nb\nc"), 2); string(line) != "b" || start != 4 {
+		t.Errorf("line 2 is %q at byte %d", line, start)
+	}
+	if line, _ := lineOf([]byte("a"), 3); line != nil {
+		t.Errorf("line 3 is %q", line)
 	}
 }

@@ -120,7 +120,7 @@ func origin(l *workLine) string {
 		return w.At.String()
 	case slices.Contains(w.Fact.Assumed, w.Fact.ID):
 		return strings.TrimPrefix(numbers(l.inputs)+", assumed", ", ")
-	case w.Entry.Attribute:
+	case w.Entry.Attribute && len(l.inputs) == 0:
 		return "not given"
 	}
 	return numbers(l.inputs)

@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"slices"
+
 	"stringline/lint/physics/battery"
 	"stringline/lint/physics/energy"
 )
@@ -52,6 +54,18 @@ var (
 			all, err := energy.LoadPerDay(loads)
 			w.physics(0, err)
 			return all
+		})
+
+	_ = declare(Entry{Collection: "banks", Name: "autonomy_heaviest", Unit: "d",
+		Means: "how long a full bank carries the loads without any charging, in the month that takes most", Formula: "usable_energy / the largest of load_by_month", Source: commonPractice},
+		func(b *Bank, w *Work) float64 {
+			usable, load := bankUsable.Of(w, b), bankLoadMonths.Of(w, b)
+			if !w.Known() {
+				return 0
+			}
+			most := slices.Max(load.Values)
+			w.Say("%s / %s a day", say(usable, "Wh"), say(most, "Wh"))
+			return day * w.physics(battery.Autonomy(usable, most))
 		})
 
 	bankBalanceMonths = overMonths(Entry{Collection: "banks", Name: "balance_by_month", Unit: "Wh", Means: "what a mean day of each month leaves over, by the sun alone; below 0 what it lacks", Formula: "yield_by_month x the battery's round_trip - load_by_month", Source: balanceMethod},

@@ -142,6 +142,10 @@ func TestUnservedHours(t *testing.T) {
 	if lack[0] <= 0 || lack[5] != 0 {
 		t.Errorf("unserved by month %v", lack)
 	}
+	// Lights of 60 W all day take 59 times that more in January, and all else stays.
+	if got, want := number(t, heavy, "bank.house.autonomy_heaviest"), number(t, heavy, "bank.house.usable_energy")/(number(t, heavy, "bank.house.daily_load")+59*60*24); !near(got, want, 1e-8) {
+		t.Errorf("autonomy in January %v d, by hand %v d", got, want)
+	}
 	if number(t, heavy, "system.worst_month") != 1 || number(t, heavy, "system.worst_month_balance") >= 0 {
 		t.Error("January is not the worst month, or is covered")
 	}

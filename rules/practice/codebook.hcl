@@ -3,6 +3,7 @@ version = "0.1.0"
 needs   = "0.1"
 
 cannot_judge = [
+  "hours without power: a clear sky does not tell them, and examples of a book carry no weather file (facts tells system.unserved_hours)",
   "hours of other charge sources: a design does not say when they run, so winter is judged by the sun alone",
   "contact resistance and torque (measured on site)",
 ]

@@ -6,13 +6,10 @@
 #   each: pv_inputs
 #   source: single-diode curves of the panels, after De Soto, Klein and Beckman, Solar Energy 80 (2006)
 #   cites: [de_soto]
-#   equivalent:
-#     - mutant: 1 x 1.01
-#       reason: "maxima are counted whole: more than 1.01 is more than 1"
 #   remedy: match currents in series and voltages in parallel, or give unlike panels an input of their own
 package codebooks.practice.unlike_panels
 
 check contains {"about": i.id, "which": "loss", "is": i.mismatch_loss, "at_most": input.params.mismatch_max} if some i in input.pv_inputs
 
 # A tracker climbs to the nearest maximum, which may be a lesser one.
-check contains {"about": i.id, "which": "maxima", "is": i.maxima_count, "at_most": 1} if some i in input.pv_inputs
+check contains {"about": i.id, "which": "maxima", "is": i.maxima_count, "equals": 1} if some i in input.pv_inputs

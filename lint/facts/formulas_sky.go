@@ -184,6 +184,16 @@ func (f *field) follow(light [][]float64, air []float64, pwm, bulk float64) ([]f
 	if len(f.planes) == 1 && pwm == 0 {
 		return f.tabulated(light[0], air)
 	}
+	return f.searched(light, air, pwm, bulk)
+}
+
+// tableDeviation is the largest distance of a table from the search, as a share of
+// its largest power, with which it stands for the search: far below what any
+// weather year is worth.
+const tableDeviation = 1e-3
+
+// searched is follow with a search for each step.
+func (f *field) searched(light [][]float64, air []float64, pwm, bulk float64) ([]float64, error) {
 	power := make([]float64, len(air))
 	follower, to := f.layout.Follow(), make([]panel.Condition, len(f.facings))
 	for t := range power {
@@ -230,6 +240,9 @@ func (f *field) tabulated(light, air []float64) ([]float64, error) {
 	})
 	if err != nil {
 		return nil, err
+	}
+	if table.Deviation() > tableDeviation {
+		return f.searched([][]float64{light}, air, 0, 0)
 	}
 	power := make([]float64, len(air))
 	for t, g := range light {

@@ -12,14 +12,6 @@ type Balance struct {
 	Worst  int         // the month, 1 to 12, with the least; the first of equals
 }
 
-// WorstBalance gives the balance of the worst month in J a day.
-func (b Balance) WorstBalance() float64 {
-	if b.Worst < 1 || b.Worst > 12 {
-		return 0
-	}
-	return b.Months[b.Worst-1]
-}
-
 // MonthlyBalance gives yield round_trip - load for a mean day of each month.
 // yield is what reaches the bank's terminals after clipping and losses, load what
 // leaves them, both in J a day; roundTrip is energy out over energy in, above 0
@@ -44,18 +36,4 @@ func MonthlyBalance(yield, load [12]float64, roundTrip float64) (Balance, error)
 		}
 	}
 	return b, nil
-}
-
-// AddBalances gives the balance of several banks together, month by month.
-func AddBalances(balances ...Balance) Balance {
-	sum := Balance{Worst: 1}
-	for m := range sum.Months {
-		for _, b := range balances {
-			sum.Months[m] += b.Months[m]
-		}
-		if sum.Months[m] < sum.Months[sum.Worst-1] {
-			sum.Worst = m + 1
-		}
-	}
-	return sum
 }

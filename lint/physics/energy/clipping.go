@@ -105,56 +105,6 @@ func Clip(cal Calendar, charger Charger, pvPower, fullPower float64) (Clipping, 
 	return result, nil
 }
 
-// ClippingDay gives the mean day of a month (1 to 12): what the charger could
-// give and what it gives, in W at the bank's terminals, one value for each step
-// of the day. Means over many days round the flat top off; Out is still the mean
-// of what comes out. A month that the series do not reach is refused.
-func ClippingDay(cal Calendar, charger Charger, month int) (potential, out []float64, err error) {
-	const doing = "clipping through a day"
-	n := 0
-	if len(charger.Arrays) > 0 {
-		n = len(charger.Arrays[0].Power)
-	}
-	if err := cal.checkSteps(doing, n); err != nil {
-		return nil, nil, err
-	}
-	if err := charger.check(doing, n); err != nil {
-		return nil, nil, err
-	}
-	first, days, err := cal.monthDays(doing, month, n)
-	if err != nil {
-		return nil, nil, err
-	}
-	potential, out = make([]float64, cal.StepsPerDay), make([]float64, cal.StepsPerDay)
-	for k := range potential {
-		for d := range days {
-			i := first + d*cal.StepsPerDay + k
-			p := charger.Efficiency * charger.array(i)
-			potential[k] += p
-			out[k] += charger.output(p, i)
-		}
-		potential[k] /= float64(days)
-		out[k] /= float64(days)
-	}
-	return potential, out, nil
-}
-
-// monthDays gives the first step of a month and how many whole days of it n
-// steps cover; it refuses when there is none.
-func (c Calendar) monthDays(doing string, month, n int) (first, days int, err error) {
-	if month < 1 || month > 12 {
-		return 0, 0, physics.Refuse(doing, "there is no month %d", month)
-	}
-	for m := 1; m < month; m++ {
-		first += c.DaysIn(m) * c.StepsPerDay
-	}
-	days = min(c.DaysIn(month), max(0, n-first)/c.StepsPerDay)
-	if days < 1 {
-		return 0, 0, physics.Refuse(doing, "the series hold no whole day of month %d", month)
-	}
-	return first, days, nil
-}
-
 // HalfSineDay gives the closed form of a day whose power is half a sine with its
 // peak at ratio times the controller's limit (0 or more, at most 1e6): the share
 // of the day's energy that is clipped, the share of the day's light in which

@@ -170,14 +170,11 @@ func TestClipAtTheLimit(t *testing.T) {
 	}
 }
 
-func TestClippingDay(t *testing.T) {
+// The steps of a charger by themselves are those that its year sums up.
+func TestSteps(t *testing.T) {
 	cal := calendar(t, 1800)
-	power := halfSine(cal, 90, 1500)
-	for i := range power[31*48:] { // a dimmer time from February on
-		power[31*48+i] *= 0.5
-	}
-	charger := at(1000, power)
-	potential, out, err := ClippingDay(cal, charger, 1)
+	charger := at(1000, halfSine(cal, 31, 1500))
+	potential, out, err := Steps(charger)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -187,22 +184,14 @@ func TestClippingDay(t *testing.T) {
 	}
 	var sumPotential, sumOut float64
 	for k := range out {
-		sumPotential += potential[k] * 1800 * 31
-		sumOut += out[k] * 1800 * 31
+		sumPotential += potential[k] * 1800
+		sumOut += out[k] * 1800
 	}
-	if !near(sumPotential, whole.Months[0].Potential, 1e-12) || !near(sumOut, whole.Months[0].Out, 1e-12) {
-		t.Errorf("a mean day of January: %v and %v J, its month %+v", sumPotential, sumOut, whole.Months[0])
+	if !near(sumPotential, whole.Year.Potential, 1e-12) || !near(sumOut, whole.Year.Out, 1e-12) {
+		t.Errorf("steps: %v and %v J, their year %+v", sumPotential, sumOut, whole.Year)
 	}
 	if out[24] != 1000 || potential[24] < 1490 {
 		t.Errorf("noon: %v of %v W", out[24], potential[24])
-	}
-	_, out, err = ClippingDay(cal, charger, 2)
-	if err != nil || out[24] > 750 || out[24] < 740 {
-		t.Errorf("noon of February: %v W, %v", out[24], err)
-	}
-	for _, month := range []int{0, 4, 13} { // 90 days end with March
-		_, _, err = ClippingDay(cal, charger, month)
-		refused(t, "no such month", err)
 	}
 }
 
@@ -230,7 +219,10 @@ func TestClipRefuses(t *testing.T) {
 		change(&charger)
 		_, err := Clip(cal, charger, 1000, 1000)
 		refused(t, name, err)
-		_, _, err = ClippingDay(cal, charger, 1)
+		if name == "too long" || name == "empty" || name == "no array" {
+			continue // of a year alone
+		}
+		_, _, err = Steps(charger)
 		refused(t, name, err)
 	}
 	charger := at(1000, []float64{1, 2, 3})

@@ -96,6 +96,5 @@ func system(cal Calendar, seed uint64) Bank {
 			Idle(18, 14), Idle(3, 24),
 		},
 		Store: Store{Usable: 6000 * 3600, RoundTrip: 0.88},
-		Days:  []int{6, 12},
 	}
 }

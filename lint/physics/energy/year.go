@@ -24,7 +24,6 @@ type Bank struct {
 	Others   [][]float64 // W at the bank's terminals, one series for each other source
 	Loads    []Load      // idle draws among them: [Idle]
 	Store    Store
-	Days     []int // months whose mean day is wanted: 6 and 12, say
 }
 
 // Year is the account of a bank.
@@ -33,7 +32,6 @@ type Year struct {
 	Steps    int     // of the series
 	Total    Sum     // of all steps
 	Months   [12]Sum // January first; Time is 0 where the series do not reach
-	Days     []Day   // as asked for, in that order, each once
 
 	unserved []uint64 // one bit a step
 }
@@ -99,18 +97,10 @@ func (b Bank) Year(visit func(*Step)) (*Year, error) {
 		return nil, err
 	}
 	y := &Year{Calendar: b.Calendar, Steps: r.n, unserved: make([]uint64, (r.n+63)/64)}
-	for i, month := range b.Days {
-		if !slices.Contains(b.Days[:i], month) {
-			y.Days = append(y.Days, newDay(month, b.Calendar.StepsPerDay))
-		}
-	}
 	full := r.bank.Store.Usable
 	r.pass(r.pass(full, nil, nil), y, visit)
 	for m := range y.Months {
 		y.Total.join(&y.Months[m])
-	}
-	for i := range y.Days {
-		y.Days[i].finish()
 	}
 	return y, nil
 }
@@ -164,11 +154,6 @@ func (b *Bank) prepare() (*run, error) {
 			return nil, err
 		}
 	}
-	for _, month := range b.Days {
-		if month < 1 || month > 12 {
-			return nil, physics.Refuse(doing, "there is no month %d", month)
-		}
-	}
 	return &run{bank: b, n: n, duration: b.Calendar.Step(), profiles: profiles(b.Calendar, b.Loads)}, nil
 }
 
@@ -178,17 +163,8 @@ func (r *run) pass(stored float64, y *Year, visit func(*Step)) float64 {
 	t := &r.step
 	i := 0
 	for m := range r.profiles {
-		var wanted *Day
-		if y != nil {
-			for k := range y.Days {
-				if y.Days[k].Month == m+1 {
-					wanted = &y.Days[k]
-					break
-				}
-			}
-		}
 		for range r.bank.Calendar.DaysIn(m + 1) {
-			for k, load := range r.profiles[m] {
+			for _, load := range r.profiles[m] {
 				if i == r.n {
 					return stored
 				}
@@ -200,9 +176,6 @@ func (r *run) pass(stored float64, y *Year, visit func(*Step)) float64 {
 					y.Months[m].addStep(t, r.duration, clipped, unserved)
 					if unserved {
 						y.unserved[i/64] |= 1 << (i % 64)
-					}
-					if wanted != nil {
-						wanted.add(k, t, r.duration)
 					}
 					if visit != nil {
 						visit(t)

@@ -60,8 +60,7 @@ func yearOf(t *rapid.T, bank Bank, visit func(*Step)) *Year {
 func TestYearOfAnything(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		bank := drawBank(t)
-		bank.Days = []int{1}
-		y := yearOf(t, bank, func(s *Step) {
+		yearOf(t, bank, func(s *Step) {
 			largest := max(s.Array, s.Other, s.Load, s.Before, s.Stored)
 			if !(s.Residual() <= 1e-9*largest) {
 				t.Fatalf("step %d does not close by %v J: %+v", s.Index, s.Residual(), *s)
@@ -75,14 +74,6 @@ func TestYearOfAnything(t *testing.T) {
 				t.Fatalf("%+v", *s)
 			}
 		})
-		day := &y.Days[0]
-		for _, series := range [][]float64{day.Potential, day.Yield, day.Other, day.Load, day.Unserved, day.Curtailed, day.Stored} {
-			for _, v := range series {
-				if !(v >= 0) || math.IsInf(v, 0) {
-					t.Fatalf("%+v", day)
-				}
-			}
-		}
 	})
 }
 

@@ -259,43 +259,6 @@ func TestYearAgreesWithItsParts(t *testing.T) {
 	refused(t, "balance of part of a year", err)
 }
 
-// The mean days of June and December, against a mean taken from the steps.
-func TestDays(t *testing.T) {
-	bank := system(calendar(t, 1800), 5)
-	bank.Days = []int{12, 6, 12}
-	perDay := bank.Calendar.StepsPerDay
-	yield, stored, unserved := make([]float64, perDay), make([]float64, perDay), 0.0
-	y, err := bank.Year(func(s *Step) {
-		if bank.Calendar.Month(s.Index) == 12 {
-			yield[s.Index%perDay] += s.Yield / 1800 / 31
-			stored[s.Index%perDay] += s.Stored / 31
-			unserved += s.Unserved
-		}
-	})
-	if err != nil || len(y.Days) != 2 || y.Days[0].Month != 12 || y.Days[1].Month != 6 {
-		t.Fatalf("%+v, %v", y, err)
-	}
-	december, june := y.Days[0], y.Days[1]
-	if d := cmp.Diff([][]float64{yield, stored}, [][]float64{december.Yield, december.Stored}, cmpopts.EquateApprox(1e-9, 1e-9)); d != "" {
-		t.Errorf("-steps +day\n%s", d)
-	}
-	var sumJune, sumDecember, sumUnserved float64
-	for k := range perDay {
-		sumJune += june.Potential[k]
-		sumDecember += december.Potential[k]
-		sumUnserved += december.Unserved[k] * 1800 * 31
-		if june.Yield[k] > june.Potential[k]*(1+1e-12) || june.Load[k] <= 0 || june.Other[k] <= 0 || june.Curtailed[k] < 0 {
-			t.Errorf("June, step %d: %v of %v W", k, june.Yield[k], june.Potential[k])
-		}
-	}
-	if sumDecember > sumJune/2 || !near(sumUnserved, unserved, 1e-9) {
-		t.Errorf("June %v, December %v; unserved %v and %v J", sumJune, sumDecember, sumUnserved, unserved)
-	}
-	bank.Days = []int{13}
-	_, err = bank.Year(nil)
-	refused(t, "month 13", err)
-}
-
 // Two banks that fail in different hours fail together in both.
 func TestUnservedTogether(t *testing.T) {
 	cal := Calendar{StepsPerDay: 24}

@@ -101,9 +101,9 @@ at_terminals(r) := fact.either(fact.all([in_tables(r), fact.at_least(r.terminal_
 	fact.number(0, "A"))
 
 # 310.15(B)(2): a raceway or cable in the sun less than 19 mm over a roof is 33 K
-# hotter. XHHW-2 is excepted.
+# hotter, whatever the run says of the rest of its way. XHHW-2 is excepted.
 hot_roof(r) := fact.all([
-	fact.no(r.indoors), r.declared.on_roof, fact.more_than(fact.number(19, "mm"), r.above_roof),
+	r.declared.on_roof, fact.more_than(fact.number(19, "mm"), r.above_roof),
 	fact.no(fact.one_of(r.declared.cable_type, ["xhhw2"])),
 ])
 
@@ -127,11 +127,14 @@ corrected(r) := fact.either(in_tables(r), fact.times([uncorrected(r), ambient_fa
 
 # 240.4(B): the next standard size above the ampacity, up to 800 A; what feeds
 # receptacles does not get it, and a load's circuit may be one.
-largest_device(p, r) := fact.either(fact.all([fact.more_than(corrected(r), fact.number(0, "A")), fact.at_least(fact.number(800, "A"), corrected(r))]),
-	fact.lookup("standard_240_6", [p.kind, corrected(r)]),
-	corrected(r)) if count(r.loads) == 0
+largest_device(p, r) := fact.either(fact.all([fact.more_than(protected(r), fact.number(0, "A")), fact.at_least(fact.number(800, "A"), protected(r))]),
+	fact.lookup("standard_240_6", [p.kind, protected(r)]),
+	protected(r)) if count(r.loads) == 0
 
-largest_device(_, r) := corrected(r) if count(r.loads) > 0
+largest_device(_, r) := protected(r) if count(r.loads) > 0
+
+# The ampacity that a device protects: what the terminals allow limits it too, 110.14(C).
+protected(r) := fact.smallest([corrected(r), fact.times([at_terminals(r), r.per_pole])])
 
 # Solidly grounded: one pole is joined to ground without a ground-fault device.
 solidly_grounded(g) := fact.all([fact.one_of(g.dc, ["negative", "positive"]), fact.no(g.ground_fault_protection)])

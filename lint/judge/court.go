@@ -2,7 +2,6 @@ package judge
 
 import (
 	"context"
-	"fmt"
 	"strings"
 
 	"stringline/lint/facts"
@@ -68,22 +67,18 @@ func (c *court) bench(rule *Rule) *bench {
 // book gives one codebook's verdicts.
 func (c *court) book(ctx context.Context, b *Book, a *asked) ([]verdict.Verdict, error) {
 	var all []verdict.Verdict
+	var left *int // for all rules together
+	if !b.Embedded() {
+		work := a.left
+		left = &work
+	}
 	for i, name := range b.names {
 		bench := c.bench(&b.rules[i])
 		d, ok := a.rules[name]
 		if !ok {
-			r := &reading{structure: a.structure, tables: b.tables, rule: b.rules[i].At, values: bench.values}
-			left := mostWork
-			if !b.Embedded() {
-				r.left = &left
-			}
-			answer, err := b.asker().askOne(ctx, b, name, a.structure, r)
-			if err != nil {
-				return nil, fmt.Errorf("evaluating rule %s: %w", b.rules[i].ID, err)
-			}
-			d = decode(b, name, a.structure, answer)
-			if r.left != nil {
-				d.bear(b, name, r.left)
+			var err error
+			if d, err = b.put(ctx, name, a.structure, bench.values, left); err != nil {
+				return nil, err
 			}
 		}
 		all = append(all, bench.all(&d, c.system)...)

@@ -87,6 +87,7 @@ const mostStructures = 512
 type asked struct {
 	structure *structure
 	rules     map[string]decoded // those that read no values
+	left      int                // of mostWork, for those that do
 }
 
 // decoded is one rule's records.
@@ -213,10 +214,29 @@ func ask(ctx context.Context, b *Book, st *structure) (*asked, error) {
 		}
 		a.rules[name] = d
 	}
+	a.left = left
 	if len(b.byValue) == 0 {
 		a.structure = nil
 	}
 	return a, nil
+}
+
+// put puts one rule to a structure. vs is asked where the rule reads values. left,
+// if not nil, is what formulas may still cost, see mostWork.
+func (b *Book) put(ctx context.Context, rule string, st *structure, vs values, left *int) (decoded, error) {
+	var r *reading
+	if b.byValue[rule] {
+		r = &reading{structure: st, tables: b.tables, rule: ruleAt(b, rule), values: vs, left: left}
+	}
+	a, err := b.asker().askOne(ctx, b, rule, st, r)
+	if err != nil {
+		return decoded{}, fmt.Errorf("evaluating rule %s.%s: %w", b.Name(), rule, err)
+	}
+	d := decode(b, rule, st, a)
+	if left != nil {
+		d.bear(b, rule, left)
+	}
+	return d, nil
 }
 
 func decode(b *Book, name string, st *structure, a answer) decoded {

@@ -151,7 +151,7 @@ func (j *jury) example(ctx context.Context, name string) (string, error) {
 	}
 	c := &court{judge: j.test.judge, system: e.system, places: map[string][]source.Range{}}
 	bench := c.bench(j.test.book.rule(j.rule))
-	d, err := j.test.book.put(ctx, j.rule, e.structure, bench.values)
+	d, err := j.test.book.put(ctx, j.rule, e.structure, bench.values, nil)
 	if err != nil {
 		return "", err
 	}

@@ -108,10 +108,10 @@ func (l *loader) load() *Book {
 	if len(l.problems) > 0 && len(l.modules) == 0 {
 		return nil
 	}
-	l.lint(b, rules)
-	if slices.ContainsFunc(l.problems, func(p source.Problem) bool { return p.Kind == tooLarge }) {
+	if l.sizes(); slices.ContainsFunc(l.problems, func(p source.Problem) bool { return p.Kind == tooLarge }) {
 		return nil
 	}
+	l.lint(b, rules)
 	l.compile(b)
 	return b
 }

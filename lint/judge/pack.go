@@ -193,8 +193,13 @@ type unpacker struct {
 	rest  []byte
 	again []*ast.Term // by their numbers, where sharing is allowed
 	share bool
+	terms int // that were read so far
 	wrong error
 }
+
+// mostTerms bounds the terms of one message, which take some sixty bytes each: a
+// term of a byte, which no formula is made of, must not fill the memory here.
+const mostTerms = LongestMessage / 4
 
 func (u *unpacker) refuse() {
 	u.wrong, u.rest = errPacked, nil
@@ -267,7 +272,7 @@ func (u *unpacker) place() source.Range {
 // term reads one term. Where sharing is not allowed a message of a given length
 // cannot unfold into more than that length.
 func (u *unpacker) term(depth int) *ast.Term {
-	if depth == 0 {
+	if u.terms++; depth == 0 || u.terms > mostTerms {
 		u.refuse()
 	}
 	if u.wrong != nil {

@@ -2,6 +2,7 @@ package judge_test
 
 import (
 	"context"
+	"encoding/binary"
 	"errors"
 	"slices"
 	"strings"
@@ -187,6 +188,28 @@ func TestWorkOfAllRules(t *testing.T) {
 	}
 	if n := void("r", "s"); n != 1 {
 		t.Errorf("two rules: %d void, want 1", n)
+	}
+}
+
+// An answer of very many tiny terms is refused while it is read.
+func TestCrowdedAnswer(t *testing.T) {
+	const many = judge.LongestMessage/4 + 10
+	n := 0
+	problems, found := judgedApart(t, inProcess{func(m []byte) []byte {
+		if n++; n != 2 {
+			return m
+		}
+		// An answer for one rule, r, no fault, one record at no place: a list of nulls.
+		crowd := binary.AppendUvarint([]byte{2, 1, 1, 'r', 0, 1, 0, 0, 0, 0, 0, 0, 0, 1, 5}, many)
+		return append(crowd, make([]byte, many)...)
+	}})
+	if len(problems) > 0 || n < 2 {
+		t.Fatal(n, problems)
+	}
+	for i := range found {
+		if v := &found[i]; v.Rule == "small.r" && (v.Outcome != verdict.Void || !strings.Contains(v.Message, "the message cannot be read")) {
+			t.Errorf("%s: %s", v.Outcome, v.Message)
+		}
 	}
 }
 

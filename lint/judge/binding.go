@@ -12,16 +12,20 @@ import (
 func bindings(m *ast.Module) map[*ast.Rule]map[string]*facts.Collection {
 	all := map[*ast.Rule]map[string]*facts.Collection{}
 	var rules []*ast.Rule
+	functions := map[string][]*ast.Rule{}
 	for _, r := range m.Rules {
 		for ; r != nil; r = r.Else {
 			rules = append(rules, r)
+			if len(r.Head.Args) > 0 {
+				functions[r.Head.Name.String()] = append(functions[r.Head.Name.String()], r)
+			}
 			all[r] = map[string]*facts.Collection{}
 		}
 	}
 	for changed := true; changed; {
 		changed = false
 		for _, r := range rules {
-			b := binder{of: all[r], all: all, rules: rules}
+			b := binder{of: all[r], all: all, functions: functions}
 			b.rule(r)
 			changed = changed || b.changed
 		}
@@ -32,10 +36,10 @@ func bindings(m *ast.Module) map[*ast.Rule]map[string]*facts.Collection {
 // binder looks at one definition. Each binding is made once and stays, so that
 // it comes to an end.
 type binder struct {
-	of      map[string]*facts.Collection
-	all     map[*ast.Rule]map[string]*facts.Collection
-	rules   []*ast.Rule
-	changed bool
+	of        map[string]*facts.Collection
+	all       map[*ast.Rule]map[string]*facts.Collection
+	functions map[string][]*ast.Rule // by name
+	changed   bool
 }
 
 func (b *binder) bind(of map[string]*facts.Collection, t *ast.Term, c *facts.Collection) {
@@ -78,10 +82,7 @@ func (b *binder) expr(e *ast.Expr) {
 
 // call hands what operands stand for to the function's own names for them.
 func (b *binder) call(name string, operands []*ast.Term) {
-	for _, r := range b.rules {
-		if len(r.Head.Args) == 0 || r.Head.Name.String() != name {
-			continue
-		}
+	for _, r := range b.functions[name] {
 		for i := range min(len(r.Head.Args), len(operands)) {
 			b.bind(b.all[r], r.Head.Args[i], b.subject(operands[i]))
 		}

@@ -29,7 +29,8 @@ type Book struct {
 type asker interface {
 	// ask evaluates all rules that read no values. The error is the context's.
 	ask(ctx context.Context, b *Book, s *structure) (map[string]answer, error)
-	// askOne evaluates one rule; r is nil for one that reads no values.
+	// askOne evaluates one rule; r is nil for one that reads no values, by which
+	// a worker is not asked alone.
 	askOne(ctx context.Context, b *Book, name string, s *structure, r *reading) (answer, error)
 }
 

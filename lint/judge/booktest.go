@@ -215,16 +215,3 @@ func (b *Book) rule(name string) *Rule {
 	}
 	return nil
 }
-
-// put puts one rule to a structure. vs is asked where the rule reads values.
-func (b *Book) put(ctx context.Context, rule string, st *structure, vs values) (decoded, error) {
-	var r *reading
-	if b.byValue[rule] {
-		r = &reading{structure: st, tables: b.tables, rule: ruleAt(b, rule), values: vs}
-	}
-	a, err := b.asker().askOne(ctx, b, rule, st, r)
-	if err != nil {
-		return decoded{}, fmt.Errorf("evaluating rule %s: %w", rule, err)
-	}
-	return decode(b, rule, st, a), nil
-}

@@ -7,6 +7,8 @@ package judge
 // nanoseconds: about a second.
 const mostWork = 100_000_000
 
+// A rule that calls fact.value pays for each call too, out of the same.
+
 // bear takes the cost of records from what is left and voids the rule that goes
 // beyond it.
 func (d *decoded) bear(b *Book, name string, left *int) {

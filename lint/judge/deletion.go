@@ -66,7 +66,7 @@ func (t *bookTest) ruleVerdicts(ctx context.Context, rule string, s *facts.Syste
 	key, st := s.Structure(), t.structure(s)
 	d, known := t.answers[rule+"\n"+key]
 	if !known {
-		if d, err = t.book.put(ctx, rule, st, bench.values); err != nil {
+		if d, err = t.book.put(ctx, rule, st, bench.values, nil); err != nil {
 			return nil, nil, nil, err
 		}
 		if !t.book.byValue[rule] {

@@ -72,13 +72,7 @@ func (m *metadata) equivalents(custom map[string]any) []Equivalent {
 // readEquivalents reads what the METADATA of a module of shared/ lists, which
 // may have none.
 func readEquivalents(file *source.File, module *ast.Module) ([]Equivalent, source.Problems) {
-	m := &metadata{file: file, module: module}
-	for _, a := range module.Annotations {
-		if a.Scope == "package" && m.block == nil {
-			m.block = a
-		}
-	}
-	m.others()
+	m := newMetadata(file, module)
 	if m.block == nil {
 		return nil, m.problems
 	}

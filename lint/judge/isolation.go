@@ -213,7 +213,7 @@ func (l *loader) unpackLoaded(b *Book, message []byte) error {
 func (l *loader) folders() []string {
 	var names []string
 	for _, name := range sortedKeys(l.files) {
-		if folder, ok := strings.CutSuffix(name, "/rule.rego"); ok {
+		if folder, ok := strings.CutSuffix(name, "/rule.rego"); ok && folder != "shared" {
 			names = append(names, folder)
 		}
 	}

@@ -25,7 +25,7 @@ type jury struct {
 	modules map[string]*ast.Module
 	cases   *ast.Module // rule_test.rego; nil where it cannot be read
 	expects map[string][]expectation
-	held    ast.Value       // what the Rego tests come to on the rule as it is
+	held    ast.Value       // what the Rego tests come to on the rule as it is; nil where they give an error
 	calls   map[string]bool // the functions of shared/ that the rule comes to call
 }
 
@@ -109,7 +109,7 @@ func (j *jury) try(ctx context.Context, file string, changed *ast.Module) (by, w
 			return "example", name + ": " + what, nil
 		}
 	}
-	if j.cases != nil {
+	if j.held != nil { // tests that give an error on the rule as it is notice nothing
 		now, err := j.tests(within, modules)
 		if err != nil {
 			return "Rego test", oneLine(err), ctxError(ctx, err)
@@ -151,7 +151,7 @@ func (j *jury) example(ctx context.Context, name string) (string, error) {
 	}
 	c := &court{judge: j.test.judge, system: e.system, places: map[string][]source.Range{}}
 	bench := c.bench(j.test.book.rule(j.rule))
-	d, err := j.test.book.put(ctx, j.rule, e.structure, bench.values)
+	d, err := j.test.book.put(ctx, j.rule, e.structure, bench.values, nil)
 	if err != nil {
 		return "", err
 	}
@@ -177,7 +177,7 @@ func (j *jury) tests(ctx context.Context, modules map[string]*ast.Module) (ast.V
 	options := []func(*rego.Rego){
 		rego.ParsedQuery(ast.NewBody(ast.NewExpr(ast.NewTerm(ruleRef(j.whole.Name(), j.rule+"_test"))))),
 		rego.Compiler(c), rego.StrictBuiltinErrors(true),
-		rego.GenerateJSON(func(t *ast.Term, _ *rego.EvalContext) (any, error) { return t, nil }),
+		asTerms(),
 	}
 	options = append(options, j.test.regoFunctions()...)
 	results, err := rego.New(options...).Eval(ctx)
@@ -188,12 +188,9 @@ func (j *jury) tests(ctx context.Context, modules map[string]*ast.Module) (ast.V
 		}
 		return nil, err
 	}
-	if len(results) != 1 || len(results[0].Expressions) != 1 {
-		return nil, errors.New("the tests gave no answer")
-	}
-	t, ok := results[0].Expressions[0].Value.(*ast.Term)
-	if !ok {
-		return nil, errors.New("the tests gave no term")
+	t, err := onlyTerm(results)
+	if err != nil {
+		return nil, err
 	}
 	return t.Value, nil
 }

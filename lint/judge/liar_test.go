@@ -2,6 +2,7 @@ package judge_test
 
 import (
 	"context"
+	"encoding/binary"
 	"errors"
 	"slices"
 	"strings"
@@ -138,6 +139,77 @@ func TestApartIsTheSame(t *testing.T) {
 	}
 	if diff := cmp.Diff(lines(here), lines(apart)); diff != "" {
 		t.Errorf("verdicts (-here +apart):\n%s", diff)
+	}
+}
+
+// A file of shared/ may be named as those of rules are.
+func TestApartSharedFile(t *testing.T) {
+	const shared = "-- shared/rule.rego --\npackage codebooks.small.shared\n\nhalf(x) := fact.times([0.5, x])\n"
+	for _, isolation := range []judge.Isolation{nil, inProcess{func(m []byte) []byte { return m }}} {
+		b, problems := judge.Load(context.Background(), judge.Source{Files: folder(apartRules + shared), Show: "book", Isolation: isolation})
+		if len(problems) > 0 {
+			t.Errorf("apart: %v: %v", isolation != nil, problems)
+			continue
+		}
+		b.Close()
+	}
+}
+
+// The work that a codebook may make here is one for all its rules: two that read
+// values and each stay below it do not stay below it together.
+func TestWorkOfAllRules(t *testing.T) {
+	// 4000 leaves merged with one another are 16 million steps, here four times.
+	const body = `check contains {"about": b.id, "is": fact.number(sum([v | some n in [1, 2, 3, 4]; v := fact.value(fact.plus([b.nominal | some w in [1, 2, 3, 4]; some x in ten; some y in ten; some z in ten])) + n]), "V"), "at_least": fact.number(1, "V")} if {
+	some b in input.banks
+	ten := [0, 1, 2, 3, 4, 5, 6, 7, 8, 9]
+}`
+	void := func(rules ...string) (n int) {
+		archive := bookHead
+		for _, name := range rules {
+			archive += strings.TrimSuffix(rule(name, "banks", body), "\n") + "\n"
+		}
+		b := loaded(t, archive)
+		vs, err := judge.New(judge.Options{Books: []*judge.Book{b}}).Judge(context.Background(), system(t, hut))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i := range vs {
+			if vs[i].Outcome == verdict.Void {
+				n++
+				if !strings.Contains(vs[i].Message, "too long to evaluate") {
+					t.Error(vs[i].Message)
+				}
+			}
+		}
+		return n
+	}
+	if n := void("r"); n != 0 {
+		t.Errorf("one rule by itself: %d void", n)
+	}
+	if n := void("r", "s"); n != 1 {
+		t.Errorf("two rules: %d void, want 1", n)
+	}
+}
+
+// An answer of very many tiny terms is refused while it is read.
+func TestCrowdedAnswer(t *testing.T) {
+	const many = judge.LongestMessage/4 + 10
+	n := 0
+	problems, found := judgedApart(t, inProcess{func(m []byte) []byte {
+		if n++; n != 2 {
+			return m
+		}
+		// An answer for one rule, r, no fault, one record at no place: a list of nulls.
+		crowd := binary.AppendUvarint([]byte{2, 1, 1, 'r', 0, 1, 0, 0, 0, 0, 0, 0, 0, 1, 5}, many)
+		return append(crowd, make([]byte, many)...)
+	}})
+	if len(problems) > 0 || n < 2 {
+		t.Fatal(n, problems)
+	}
+	for i := range found {
+		if v := &found[i]; v.Rule == "small.r" && (v.Outcome != verdict.Void || !strings.Contains(v.Message, "the message cannot be read")) {
+			t.Errorf("%s: %s", v.Outcome, v.Message)
+		}
 	}
 }
 

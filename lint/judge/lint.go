@@ -66,7 +66,6 @@ func (l *linter) check() source.Problems {
 	})
 	l.records()
 	l.units()
-	l.sizes()
 	return l.problems
 }
 

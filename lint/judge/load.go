@@ -9,11 +9,8 @@ import (
 	"maps"
 	"path"
 	"regexp"
-	"runtime"
 	"slices"
 	"strings"
-	"sync"
-	"sync/atomic"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
@@ -111,10 +108,10 @@ func (l *loader) load() *Book {
 	if len(l.problems) > 0 && len(l.modules) == 0 {
 		return nil
 	}
-	l.lint(b, rules)
-	if slices.ContainsFunc(l.problems, func(p source.Problem) bool { return p.Kind == tooLarge }) {
+	if l.sizes(); slices.ContainsFunc(l.problems, func(p source.Problem) bool { return p.Kind == tooLarge }) {
 		return nil
 	}
+	l.lint(b, rules)
 	l.compile(b)
 	return b
 }
@@ -303,22 +300,12 @@ func (l *loader) parseAll() {
 		}
 	}
 	found := make([]parsed, len(names))
-	var next atomic.Int64
-	var group sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), len(names)) {
-		group.Go(func() {
-			for {
-				i := int(next.Add(1)) - 1
-				if i >= len(names) {
-					return
-				}
-				found[i].module, found[i].err = ast.ParseModuleWithOpts(l.src.show(names[i]), string(l.files[names[i]]), ast.ParserOptions{
-					ProcessAnnotation: true, RegoVersion: ast.RegoV1, Capabilities: l.capabilities,
-				})
-			}
+	// Without the context's end: a file that was not parsed would pass for an empty one.
+	sideBySide(context.WithoutCancel(l.ctx), len(names), func(i int) {
+		found[i].module, found[i].err = ast.ParseModuleWithOpts(l.src.show(names[i]), string(l.files[names[i]]), ast.ParserOptions{
+			ProcessAnnotation: true, RegoVersion: ast.RegoV1, Capabilities: l.capabilities,
 		})
-	}
-	group.Wait()
+	})
 	l.parsed = make(map[string]parsed, len(names))
 	for i, name := range names {
 		l.parsed[name] = found[i]

@@ -2,6 +2,7 @@ package judge_test
 
 import (
 	"context"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -97,6 +98,8 @@ func TestLoadProblems(t *testing.T) {
 		{"too many branches", rule("r", "system", "check contains {\"about\": \"system\", \"is_true\": f(1), \"because\": \"x\"}\n\nf(x) := true if x == 0"+strings.Repeat(" else := false if x == 1", 51)),
 			[]string{"book/r/rule.rego:15:1: a definition has more than 50 branches of else"}},
 		{"too many definitions", rule("r", "system", strings.Repeat("check contains {\"about\": \"system\", \"is_true\": true, \"because\": \"x\"}\n", 501)),
+			[]string{"book/r/rule.rego:513:1: a module has more than 500 definitions"}},
+		{"too many functions, each known from the next", rule("r", "system", chain(6000)),
 			[]string{"book/r/rule.rego:513:1: a module has more than 500 definitions"}},
 		{"a table that is not there", tableData + rule("r", "cable_runs", `check contains {"about": c.id, "is": fact.lookup("ambent", [c.ambient]), "at_most": 1} if some c in input.cable_runs`),
 			[]string{`book/r/rule.rego:13:50: there is no table "ambent" in data/ (did you mean "ambient"?)`}},
@@ -205,4 +208,13 @@ func TestDigest(t *testing.T) {
 	if other := loaded(t, files+"-- README.md --\nwords\n").Digest(); other == first {
 		t.Error("a file more, and the same digest")
 	}
+}
+
+// chain is a rule with functions that call one another, the last one first.
+func chain(n int) string {
+	text := `check contains {"about": "system", "is_true": true, "because": "x"}`
+	for i := range n {
+		text += fmt.Sprintf("\nf%d(x) := f%d(x)", n-i, n-i+1)
+	}
+	return text
 }

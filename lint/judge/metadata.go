@@ -50,15 +50,21 @@ type metadata struct {
 	block    *ast.Annotations
 }
 
-func readMetadata(file *source.File, module *ast.Module, book *codebook.Codebook, id string) (Rule, source.Problems) {
+// newMetadata finds the block, which may be missing, and refuses other annotations.
+func newMetadata(file *source.File, module *ast.Module) *metadata {
 	m := &metadata{file: file, module: module}
-	at := rangeOf(module.Package.Location)
 	for _, a := range module.Annotations {
 		if a.Scope == "package" && m.block == nil {
 			m.block = a
 		}
 	}
 	m.others()
+	return m
+}
+
+func readMetadata(file *source.File, module *ast.Module, book *codebook.Codebook, id string) (Rule, source.Problems) {
+	m := newMetadata(file, module)
+	at := rangeOf(module.Package.Location)
 	rule := Rule{ID: id, At: at, Waivable: true}
 	if m.block == nil {
 		m.bad(at, "", "the rule has no METADATA above its package")

@@ -122,6 +122,24 @@ func TestNoticed(t *testing.T) {
 	}
 }
 
+// TestBrokenTestNoticesNothing: Rego tests that give an error on the rule as it
+// is give one on every mutant too, which is no notice.
+func TestBrokenTestNoticesNothing(t *testing.T) {
+	text := strings.Replace(testedBook()["r/rule_test.rego"], `"panel.slate.temp_voc"`, `"panel.slate.temp_voice"`, 1)
+	report := tested(t, judge.TestOptions{Mutation: true}, map[string]string{"r/rule_test.rego": text})
+	if len(report.Failed()) == 0 || len(report.Mutants) == 0 {
+		t.Fatalf("%d failures, %d mutants", len(report.Failed()), len(report.Mutants))
+	}
+	for _, m := range report.Mutants {
+		if m.Caught == "Rego test" {
+			t.Errorf("%s is noticed: %s", m.Name, m.Detail)
+		}
+	}
+	if len(report.Survivors()) == 0 {
+		t.Error("no mutant lives")
+	}
+}
+
 // TestEquivalent: a mutant that is listed with its reason may pass; one that is
 // noticed, or that does not exist, is a finding.
 func TestEquivalent(t *testing.T) {

@@ -193,8 +193,14 @@ type unpacker struct {
 	rest  []byte
 	again []*ast.Term // by their numbers, where sharing is allowed
 	share bool
+	terms int // that were read so far where sharing is not allowed
 	wrong error
 }
+
+// mostTerms bounds the terms of one message of a worker, which take some sixty
+// bytes each here: one of terms of a byte, which no formula is made of, would take
+// more than a gigabyte.
+const mostTerms = LongestMessage / 4
 
 func (u *unpacker) refuse() {
 	u.wrong, u.rest = errPacked, nil
@@ -267,7 +273,10 @@ func (u *unpacker) place() source.Range {
 // term reads one term. Where sharing is not allowed a message of a given length
 // cannot unfold into more than that length.
 func (u *unpacker) term(depth int) *ast.Term {
-	if depth == 0 {
+	if !u.share {
+		u.terms++
+	}
+	if depth == 0 || u.terms > mostTerms {
 		u.refuse()
 	}
 	if u.wrong != nil {

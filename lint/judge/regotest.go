@@ -139,7 +139,7 @@ func (t *bookTest) verdicts(c rego.BuiltinContext, operands []*ast.Term) (*ast.T
 	bench := court.bench(t.book.rule(rule))
 	var d decoded
 	if t.book.byValue[rule] { // what it made of unread values does not count
-		d, err = t.book.put(c.Context, rule, st, court.values)
+		d, err = t.book.put(c.Context, rule, st, court.values, nil)
 	} else {
 		d = decode(t.book, rule, st, answer{records: records.Slice()})
 	}

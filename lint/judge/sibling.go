@@ -213,7 +213,7 @@ func (s *siblings) declared(c *facts.Collection, name string) string {
 
 // renamed exchanges one name of a path; nil where there is no other name.
 func renamed(r ast.Ref, at int, name string) ast.Ref {
-	if name == "" || at+1 >= len(r)+1 {
+	if name == "" || at >= len(r) {
 		return nil
 	}
 	made := append(ast.Ref{}, r[:at+1]...)

@@ -2,8 +2,8 @@ package judge
 
 import "github.com/open-policy-agent/opa/v1/ast"
 
-// tooLarge is the kind of problems for which compiling is not tried: it takes no
-// deadline, and what is refused here may take for ever.
+// tooLarge is the kind of problems for which a codebook is neither walked nor
+// compiled: neither takes a deadline, and what is refused here may take for ever.
 const tooLarge = "size"
 
 // Cheap limits on what compiling a module may cost, which grows with the square
@@ -20,6 +20,15 @@ const (
 func (l *linter) large(at *ast.Location, format string, args ...any) {
 	l.bad(at, "", format, args...)
 	l.problems[len(l.problems)-1].Kind = tooLarge
+}
+
+// sizes holds all modules to the limits above.
+func (l *loader) sizes() {
+	for _, name := range sortedKeys(l.modules) {
+		check := linter{module: l.modules[name]}
+		check.sizes()
+		l.problems = append(l.problems, check.problems...)
+	}
 }
 
 // sizes holds the module to the limits above.

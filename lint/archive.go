@@ -74,7 +74,7 @@ func (p *parcel) openArchive(tree fs.FS, name string, b workshop.Book) {
 	}
 	p.digest = judge.ArchiveDigest(archive)
 	if b.Digest != "" && b.Digest != p.digest {
-		p.bad(b, "digest", fmt.Sprintf("codebook %q is not the one that was pinned", b.Name), b.Digest, p.digest)
+		p.bad(b, "digest", fmt.Sprintf("codebook %q is not the one that was pinned: the digest of the archive is another", b.Name), b.Digest, p.digest)
 		return
 	}
 	if b.Key != "" {

@@ -71,7 +71,7 @@ func bookSource(o BookOptions, word string) (judge.Source, *source.Problem) {
 	info, err := o.Disk.Stat(path.Clean(dir))
 	switch {
 	case err != nil:
-		return refuse("there is no such folder")
+		return refuse("there is no such folder, and no codebook of that name comes with the program; a workshop's own is named by its folder")
 	case !info.IsDir():
 		return refuse("not a folder")
 	}

@@ -227,7 +227,7 @@ func (r *room) findOutside(b workshop.Book) (*judge.Book, *source.Problem) {
 	})
 	r.keep(problems)
 	if book != nil && b.Digest != "" && b.Digest != book.Digest() {
-		return refuse("digest", fmt.Sprintf("codebook %q is not the one that was pinned", b.Name), b.Digest, book.Digest())
+		return refuse("digest", fmt.Sprintf("codebook %q is not the one that was pinned: the digest of the folder's files is another", b.Name), b.Digest, book.Digest())
 	}
 	return book, nil
 }

@@ -95,7 +95,12 @@ func (p *page) subjectFacts(s *facts.System, about *facts.Subject) {
 		}
 		l := p.line().to(2).put(r.name, plain)
 		if text := factEntry(&r.fact, r.attribute); columns(Escape(text)) > values {
-			l.to(2+names+2).put(text, plain).to(2 + names + 2 + values + 2)
+			if _, list := r.fact.Value().([]float64); list {
+				l.to(2+names+2).wrapPieces(strings.Split(strings.ReplaceAll(text, ", ", ",\n"), "\n"), " ", plain)
+				l = p.line().to(4)
+			} else {
+				l.to(2+names+2).put(text, plain).to(2 + names + 2 + values + 2)
+			}
 		} else {
 			l.right(2+names+2+values, text, plain).to(2 + names + 2 + values + 2)
 		}

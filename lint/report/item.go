@@ -81,7 +81,7 @@ func (p *page) item(number int, v *verdict.Verdict) {
 		p.label("remedy").wrap(v.Remedy, plain)
 	}
 	if len(v.At) > 0 {
-		p.label("where").wrapPieces(places(v.At), "  ", plain)
+		p.label("where").wrapPieces(places(v.At), " ", plain)
 	}
 }
 
@@ -271,10 +271,11 @@ func rests(v *verdict.Verdict) []string {
 }
 
 // places lists where a finding stands, each place once, the subject's header
-// first. Places in one file stand together: FILE:8:24, 12:24.
+// first, as pieces that a line may end between. Places in one file stand together:
+// FILE:8:24, 12:24.
 func places(at []source.Range) []string {
-	var list []string
-	byFile := map[string]int{} // index in list
+	var files [][]string       // the pieces of each file
+	byFile := map[string]int{} // index in files
 	seen := map[string]bool{}
 	shown, more := 0, 0
 	for _, r := range at {
@@ -289,14 +290,18 @@ func places(at []source.Range) []string {
 		}
 		shown++
 		if i, ok := byFile[r.File]; ok && r.Valid() {
-			list[i] += fmt.Sprintf(", %d:%d", r.Start.Line, r.Start.Column)
+			files[i][len(files[i])-1] += ","
+			files[i] = append(files[i], fmt.Sprintf("%d:%d", r.Start.Line, r.Start.Column))
 			continue
 		}
-		byFile[r.File] = len(list)
-		list = append(list, text)
+		byFile[r.File] = len(files)
+		files = append(files, []string{text})
 	}
 	if more > 0 {
-		list = append(list, fmt.Sprintf("and %d more", more))
+		files = append(files, []string{fmt.Sprintf("and %d more", more)})
 	}
-	return list
+	for i := 1; i < len(files); i++ {
+		files[i][0] = " " + files[i][0] // two spaces between files
+	}
+	return slices.Concat(files...)
 }

@@ -17,7 +17,7 @@ func TestPlaces(t *testing.T) {
 		return source.Range{File: file, Start: source.Position{Line: line, Column: 3}}
 	}
 	got := places([]source.Range{at("a", 9), at("b", 1), at("a", 2), at("a", 9), {}, at("c", 1), at("b", 7), at("b", 8), at("d", 1), at("d", 2)})
-	want := []string{"a:9:3, 2:3", "b:1:3, 7:3, 8:3", "c:1:3", "and 2 more"}
+	want := []string{"a:9:3,", "2:3", " b:1:3,", "7:3,", "8:3", " c:1:3", " and 2 more"}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("places (-want +got):\n%s", diff)
 	}

@@ -140,6 +140,8 @@ func (l *line) wrapPieces(pieces []string, between string, with ink) {
 			l.put(strings.Join(row, between), with).end()
 			*l = line{p: l.p, at: indent, space: indent}
 			row, filled = nil, 0
+			piece = strings.TrimLeft(piece, " ")
+			need = columns(piece)
 		}
 		if len(row) > 0 {
 			filled += len(between)

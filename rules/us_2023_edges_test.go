@@ -57,23 +57,26 @@ func TestRowEdges(t *testing.T) {
 }
 
 // TestLargestDevice holds 240.4(B) to a computation of its own, over many
-// ampacities: the ampacity itself where it is a standard size, else the next one.
+// ampacities: the smaller of the corrected one and that of the terminals' column
+// (110.14(C), unmarked ones 60 degC) where it is a standard size, else the next one.
 func TestLargestDevice(t *testing.T) {
 	judged := unitedStates(t)
 	exact := 0
 	for size, a := range ampacities(t, "ampacity_310_16")["Cu"] {
 		for i, insulation := range []float64{60, 75, 90} {
 			for ambient, factors := range map[string][3]float64{"30 degC": {1, 1, 1}, "40 degC": {0.82, 0.88, 0.91}, "55 degC": {0.41, 0.67, 0.76}} {
-				for kind, sizes := range map[string][]float64{"fuse": {1, 3, 6, 10}, "breaker": nil} {
-					carried := a[i] * factors[i]
-					sizes = append(sizes, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400) // check value B7
-					want := sizes[slices.IndexFunc(sizes, func(s float64) bool { return s >= carried*(1-1e-9) })]
-					if math.Abs(want-carried) < 1e-9 {
-						exact++
-					}
-					c := conditions{size: size, insulation: insulation, ambient: ambient, grouped: 2, device: kind + " {\n    rating = \"5 A\"\n  }"}
-					if got := limit(t, c.judged(t, judged), "device_protects_conductor|protection.charger.main|"); math.Abs(got-want) > 1e-9 {
-						t.Errorf("%s of %g A (%s at %s): at most %g A, want %g A", kind, carried, size, ambient, got, want)
+				for column, terminals := range []float64{0, 75, 90} {
+					for kind, sizes := range map[string][]float64{"fuse": {1, 3, 6, 10}, "breaker": {10}} {
+						carried := min(a[i]*factors[i], a[min(i, column)])
+						sizes = append(sizes, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400) // check value B7
+						want := sizes[slices.IndexFunc(sizes, func(s float64) bool { return s >= carried*(1-1e-9) })]
+						if math.Abs(want-carried) < 1e-9 {
+							exact++
+						}
+						c := conditions{size: size, insulation: insulation, ambient: ambient, grouped: 2, terminals: terminals, device: kind + " {\n    rating = \"5 A\"\n  }"}
+						if got := limit(t, c.judged(t, judged), "device_protects_conductor|protection.charger.main|"); math.Abs(got-want) > 1e-9 {
+							t.Errorf("%s of %g A (%s at %s, terminals of %g degC): at most %g A, want %g A", kind, carried, size, ambient, terminals, got, want)
+						}
 					}
 				}
 			}

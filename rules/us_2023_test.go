@@ -135,7 +135,8 @@ type conditions struct {
 	ambient        string
 	grouped        int
 	freeAir        bool
-	device         string // block of its protection, such as "fuse {...}"
+	terminals      float64 // degC as marked; 0: not marked
+	device         string  // block of its protection, such as "fuse {...}"
 }
 
 func (c conditions) judged(t *testing.T, judged func(*testing.T, string) map[string]verdict.Verdict) map[string]verdict.Verdict {
@@ -146,6 +147,10 @@ func (c conditions) judged(t *testing.T, judged func(*testing.T, string) map[str
 	}
 	if c.material != "" {
 		material = c.material
+	}
+	marked := ""
+	if c.terminals > 0 {
+		marked = fmt.Sprintf("\n    terminal_temperature = \"%g degC\"", c.terminals)
 	}
 	return judged(t, fmt.Sprintf(`
 design "one run" {
@@ -174,13 +179,13 @@ charger "main" {
     length     = "2 m"
     insulation = "%g degC"
     ambient    = %q
-    method     = %q
+    method     = %q%s
     cores      = "single"
     grouped    = %d
   }
   %s
 }
-`, c.size, material, c.insulation, c.ambient, method, c.grouped, c.device))
+`, c.size, material, c.insulation, c.ambient, method, marked, c.grouped, c.device))
 }
 
 // ampacity is a run's ampacity under the conditions that it lies in.

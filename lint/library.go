@@ -117,7 +117,7 @@ func older(version, needed string) bool {
 func (l *library) own(name string) (*judge.Book, source.Problems) {
 	return l.load(name, func() judge.Source {
 		files, _ := fs.Sub(l.options.Embedded, name) // the folder was listed, so the name is valid
-		return judge.Source{Name: name, Files: files, Show: "codebook " + name, Embedded: true}
+		return judge.Source{Name: name, Files: files, Show: "codebook " + name, Embedded: true, Held: true}
 	})
 }
 

@@ -116,14 +116,26 @@ func (v *Verdict) Finding() bool {
 	return v.Outcome == Breaks || v.Outcome == Unproven || v.Outcome == Void
 }
 
-// Sort orders verdicts by grade, rule, about and which.
+// Sort orders verdicts by grade, rule, about and which; equal ones keep their
+// order. Verdicts are large, so their places are sorted and each moves once.
 func Sort(vs []Verdict) {
-	slices.SortStableFunc(vs, func(a, b Verdict) int {
+	order := make([]int, len(vs))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortFunc(order, func(i, j int) int {
+		a, b := &vs[i], &vs[j]
 		return cmp.Or(
 			cmp.Compare(a.Grade.Rank(), b.Grade.Rank()),
 			cmp.Compare(a.Rule, b.Rule),
 			cmp.Compare(a.About, b.About),
 			cmp.Compare(a.Which, b.Which),
+			cmp.Compare(i, j),
 		)
 	})
+	sorted := make([]Verdict, len(vs))
+	for to, from := range order {
+		sorted[to] = vs[from]
+	}
+	copy(vs, sorted)
 }

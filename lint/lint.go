@@ -68,6 +68,7 @@ func (d *DesignResult) Worst() verdict.Grade {
 type Summary struct {
 	Designs, Rules, Judgements                          int
 	Meets, Breaks, Unproven, Waived, Void, DoesNotApply int
+	NotJudged                                           int // designs that a run which was called off did not come to
 }
 
 // Result is all that a run found.
@@ -75,8 +76,11 @@ type Result struct {
 	Version  string // of this program
 	Date     string // yyyy-mm-dd, decides the ends of waivers
 	Books    []BookInUse
-	Designs  []DesignResult  // ordered by file
+	Designs  []DesignResult  // ordered by file; none where [Options].Each took them
 	Problems source.Problems // of no one design: a path, a workshop file, a codebook
 	Summary  Summary
-	Exit     int // 0, 1 or 2, see [ExitOf]
+	// Exit is 2 where a design, a codebook or an option could not be read, a
+	// verdict is void, or nothing was judged at all; 1 where there are findings of
+	// the grade to reject or worse; else 0.
+	Exit int
 }

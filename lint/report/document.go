@@ -8,13 +8,15 @@ package report
 // Format is the number of the JSON's format.
 const Format = 1
 
+// document is the whole. It is written as it grows (see [NewJSON]): what stands
+// before the designs is known when a run begins, what stands behind them at its end.
 type document struct {
 	Format    int             `json:"format" jsonschema:"number of this format; keys are added within one, never removed or retyped"`
 	Tool      toolEntry       `json:"tool"`
 	Date      string          `json:"date" jsonschema:"yyyy-mm-dd, the day that decides the ends of waivers"`
 	Columns   columnUnit      `json:"columns" jsonschema:"what columns count"`
-	Codebooks []codebookEntry `json:"codebooks" jsonschema:"codebooks that judged at least one design"`
 	Designs   []designEntry   `json:"designs" jsonschema:"ordered by file"`
+	Codebooks []codebookEntry `json:"codebooks" jsonschema:"codebooks that judged at least one design"`
 	Errors    []errorEntry    `json:"errors" jsonschema:"errors of no one design: a path, a workshop file, a codebook"`
 	Exit      int             `json:"exit" jsonschema:"0 nothing at or above the grade to reject; 1 findings; 2 something could not be read, or a verdict is void"`
 	Summary   summaryEntry    `json:"summary"`
@@ -130,6 +132,7 @@ type summaryEntry struct {
 	Waived       int `json:"waived"`
 	Void         int `json:"void"`
 	DoesNotApply int `json:"does_not_apply"`
+	NotJudged    int `json:"not_judged" jsonschema:"designs that a run which was called off did not come to"`
 }
 
 // scalar is a number, a word, a yes or no, or null where unknown.

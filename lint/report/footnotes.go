@@ -100,19 +100,6 @@ func assumedValue(s *facts.System, id string) string {
 	return factValue(&f)
 }
 
-// date names the day that decided about waivers, where there was one to decide
-// about.
-func (p *page) date(r *lint.Result) {
-	for i := range r.Designs {
-		for j := range r.Designs[i].Verdicts {
-			if r.Designs[i].Verdicts[j].Waiver != nil {
-				p.line().put("Date", plain).to(9).wrap(r.Date+", which decides the ends of waivers", plain)
-				return
-			}
-		}
-	}
-}
-
 // counts says in one sentence what was done.
 func (p *page) counts(s *lint.Summary) {
 	n := func(count int) string {

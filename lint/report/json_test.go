@@ -140,7 +140,7 @@ func TestJSONKeys(t *testing.T) {
 	}
 	// errors stands beside designs for what belongs to no one design.
 	has("the document", doc, "format tool date columns codebooks designs errors exit summary")
-	has("summary", doc["summary"], "designs rules judgements meets breaks unproven waived void does_not_apply")
+	has("summary", doc["summary"], "designs rules judgements meets breaks unproven waived void does_not_apply not_judged")
 	has("a codebook", doc["codebooks"].([]any)[0], "name version edition digest embedded params")
 	has("a parameter", doc["codebooks"].([]any)[1].(map[string]any)["params"].([]any)[0], "name value unit set_at")
 	design := doc["designs"].([]any)[0]

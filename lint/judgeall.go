@@ -14,7 +14,7 @@ const ahead = 8
 // they found in the order of the jobs, one at a time. It keeps no more than a few
 // results a worker. Where the context ends it, what is judged by then is handed
 // on, and the error is the context's.
-func judgeAll(ctx context.Context, o Options, jobs []job, hand func(*DesignResult) error) error {
+func judgeAll(ctx context.Context, o Options, accepted *against, jobs []job, hand func(*DesignResult) error) error {
 	workers := o.Workers
 	if workers <= 0 {
 		workers = runtime.GOMAXPROCS(0)
@@ -46,7 +46,7 @@ func judgeAll(ctx context.Context, o Options, jobs []job, hand func(*DesignResul
 				if !more {
 					return
 				}
-				found, err := jobs[i].judge(ctx, o)
+				found, err := jobs[i].judge(ctx, o, accepted)
 				if err != nil {
 					stop(err) // the context's own error changes nothing here
 					return

@@ -43,7 +43,8 @@ type Options struct {
 	// file) were, by one goroutine at a time. The result keeps none of them
 	// then, so that a run over thousands of designs keeps its memory flat. An
 	// error of Each ends the run with that error.
-	Each func(*DesignResult) error
+	Each     func(*DesignResult) error
+	Baseline *Baseline // findings that were accepted before; nil where there is none
 	// WithoutSystems drops each design's facts once it is judged.
 	WithoutSystems bool
 }
@@ -57,7 +58,12 @@ func Run(ctx context.Context, o Options) (*Result, error) {
 	if o.Disk == nil || o.Embedded == nil {
 		return nil, errors.New("judging designs: no file system or no codebooks were handed down")
 	}
-	result := &Result{Version: o.Version, Date: o.Date}
+	result := &Result{Version: o.Version, Date: o.Date, RejectFrom: o.RejectFrom, from: o.WorkingDir}
+	accepted, unread, err := baselineOf(o)
+	if err != nil {
+		return nil, err
+	}
+	result.Problems = append(result.Problems, unread...)
 	workshops, problems := survey.Find(o.Disk, o.WorkingDir, o.Paths)
 	result.Problems = append(result.Problems, problems...)
 	shelf := newLibrary(ctx, o)
@@ -80,8 +86,8 @@ func Run(ctx context.Context, o Options) (*Result, error) {
 	}
 	slices.SortStableFunc(jobs, func(a, b job) int { return cmp.Compare(a.show, b.show) })
 
-	counted := counter{reject: o.RejectFrom}
-	judged := judgeAll(ctx, o, jobs, func(d *DesignResult) error {
+	counted := counter{reject: o.RejectFrom, baseline: accepted != nil}
+	judged := judgeAll(ctx, o, accepted, jobs, func(d *DesignResult) error {
 		counted.add(d)
 		if o.Each != nil {
 			return o.Each(d)
@@ -95,6 +101,7 @@ func Run(ctx context.Context, o Options) (*Result, error) {
 	if judged != nil {
 		result.Problems = append(result.Problems, interrupted(counted.summary.Designs, len(jobs)))
 	}
+	accepted.use(result, &counted)
 	result.Problems = append(result.Problems, roomProblems(jobs)...)
 	result.Books = booksInUse(jobs)
 	result.Problems = append(result.Problems, unknownRules(o.Rules, jobs)...)
@@ -117,7 +124,7 @@ type job struct {
 }
 
 // judge is the pipeline for one design: source, design, facts, verdicts.
-func (j *job) judge(ctx context.Context, o Options) (DesignResult, error) {
+func (j *job) judge(ctx context.Context, o Options, accepted *against) (DesignResult, error) {
 	r := j.room
 	show := func(name string) string {
 		if name == j.name {
@@ -140,6 +147,7 @@ func (j *job) judge(ctx context.Context, o Options) (DesignResult, error) {
 	}
 	if d.Head == nil && len(d.Blocks) == 0 {
 		found.Problems.Sort()
+		accepted.put(&found, r, nil)
 		return found, nil // nothing could be read; the problems say why
 	}
 	waivers, problems := waiversOf(d, books, o.Rules)
@@ -155,6 +163,7 @@ func (j *job) judge(ctx context.Context, o Options) (DesignResult, error) {
 		judged = slices.DeleteFunc(judged, func(v verdict.Verdict) bool { return !kept(o.Rules, v.Rule) })
 	}
 	found.Verdicts = verdict.Apply(judged, waivers, o.Date)
+	accepted.put(&found, r, ruleIDs(books))
 	if !o.WithoutSystems {
 		found.System = system
 	}

@@ -205,6 +205,9 @@ type counter struct {
 	rules   map[string]bool // that gave a verdict
 	unread  bool            // a design could not be read, or nothing judged it
 	exit    int             // of the findings alone
+
+	baseline           bool // there is one
+	held, worse, fresh int  // findings that it accepts, that got worse, that it does not list
 }
 
 func (c *counter) add(d *DesignResult) {
@@ -216,6 +219,15 @@ func (c *counter) add(d *DesignResult) {
 	for i := range d.Verdicts {
 		v := &d.Verdicts[i]
 		c.rules[v.Rule] = true
+		switch {
+		case !c.baseline:
+		case v.Held():
+			c.held++
+		case v.Accepted != nil:
+			c.worse++
+		case v.Finding() && v.Outcome != verdict.Void:
+			c.fresh++
+		}
 		switch v.Outcome {
 		case verdict.Meets:
 			s.Meets++
@@ -245,6 +257,7 @@ func (c *counter) add(d *DesignResult) {
 // reject or worse; else 0. Of r it reads what belongs to no one design.
 func (c *counter) end(r *Result) (Summary, int) {
 	s := c.summary
+	s.Accepted = c.held
 	known := map[string]bool{}
 	for _, b := range r.Books {
 		for _, rule := range b.Rules {

@@ -49,6 +49,7 @@ type head struct {
 
 type tail struct {
 	Codebooks []codebookEntry `json:"codebooks"`
+	Baseline  *baselineEntry  `json:"baseline"`
 	Errors    []errorEntry    `json:"errors"`
 	Exit      int             `json:"exit"`
 	Summary   summaryEntry    `json:"summary"`
@@ -90,6 +91,9 @@ func (s *jsonSink) End(r *lint.Result) error {
 		close = "[],"
 	}
 	end := tail{Codebooks: make([]codebookEntry, 0, len(r.Books)), Errors: errorEntries(r.Problems), Exit: r.Exit, Summary: summaryEntry(r.Summary)}
+	if r.Baseline != nil {
+		end.Baseline = baselineEntryOf(r.Baseline)
+	}
 	for i := range r.Books {
 		end.Codebooks = append(end.Codebooks, codebookEntryOf(&r.Books[i]))
 	}
@@ -223,6 +227,9 @@ func verdictEntryOf(v *verdict.Verdict) verdictEntry {
 	if v.Waiver != nil {
 		e.Waiver = &waiverEntry{v.Waiver.Reason, v.Waiver.ApprovedBy, v.Waiver.Expires, place(v.Waiver.At)}
 	}
+	if v.Accepted != nil {
+		e.Accepted = acceptedEntryOf(v.Accepted)
+	}
 	if v.Fault != nil {
 		e.Fault = &faultEntry{v.Fault.Message, place(v.Fault.At)}
 	}
@@ -230,6 +237,22 @@ func verdictEntryOf(v *verdict.Verdict) verdictEntry {
 		if p := place(at); p != nil {
 			e.At = append(e.At, *p)
 		}
+	}
+	return e
+}
+
+func acceptedEntryOf(a *verdict.Acceptance) *acceptedEntry {
+	return &acceptedEntry{
+		Since: a.Was.Since, Verdict: outcomeWord(a.Was.Outcome), Grade: gradeWord(a.Was.Grade), Found: filled(a.Was.Found),
+		Headroom: number(a.Was.Headroom), Worse: filled(a.Worse), At: place(a.Was.At),
+	}
+}
+
+func baselineEntryOf(b *lint.BaselineUse) *baselineEntry {
+	e := &baselineEntry{File: b.Name, Accepted: b.Held, Worse: b.Worse, New: b.Fresh, Gone: make([]goneEntry, 0, len(b.Gone))}
+	for i := range b.Gone {
+		g := &b.Gone[i]
+		e.Gone = append(e.Gone, goneEntry{File: g.File, Rule: g.Rule, About: g.About, Which: filled(g.Which), Since: g.Since, At: place(g.At)})
 	}
 	return e
 }

@@ -17,7 +17,7 @@ func TestJSONAsItGrows(t *testing.T) {
 		designs int
 	}{{"none", 0}, {"one", 1}, {"several", 4}} {
 		t.Run(r.name, func(t *testing.T) {
-			result := run(append(oddities()[:r.designs:r.designs])...)
+			result := run(oddities()[:r.designs]...)
 			d := document{Format: Format, Tool: toolEntry{ToolName, result.Version}, Date: result.Date, Columns: "code_points",
 				Designs: []designEntry{}, Codebooks: []codebookEntry{}, Errors: errorEntries(result.Problems),
 				Exit: result.Exit, Summary: summaryEntry(result.Summary)}

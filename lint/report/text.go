@@ -89,6 +89,7 @@ func (s *textSink) End(r *lint.Result) error {
 			p.again(s.designs[0])
 		}
 		p.counts(&r.Summary)
+		p.baseline(r.Baseline)
 		p.caution()
 	}
 	return p.flush(s.w)
@@ -109,11 +110,11 @@ func (p *page) again(d *designText) {
 
 // halved reports problems of no one design that may have kept rules from
 // judging: a workshop file or a codebook that could not be read. A path that
-// leads nowhere, or a run that was called off, takes nothing from the designs that
-// were judged.
+// leads nowhere, a run that was called off, or a baseline takes nothing from the
+// designs that were judged.
 func halved(problems source.Problems) bool {
 	return slices.ContainsFunc(problems, func(p source.Problem) bool {
-		return !slices.Contains([]string{"path", "no_design", "interrupted"}, p.Kind)
+		return !slices.Contains([]string{"path", "no_design", "interrupted", "baseline"}, p.Kind)
 	})
 }
 
@@ -131,6 +132,7 @@ func worstFirst(designs []*designText) {
 // tally counts what stands against a design, by grade.
 type tally struct {
 	errors, void, judged int
+	held                 int    // findings that a baseline accepts
 	halved               bool   // rules may be missing, see halved
 	found, unproven      [3]int // by verdict.Grade.Rank
 }
@@ -140,6 +142,11 @@ func tallyOf(d *lint.DesignResult) tally {
 	for i := range d.Verdicts {
 		v := &d.Verdicts[i]
 		grade := min(v.Grade.Rank(), 2)
+		if v.Held() {
+			t.held++
+			t.judged++
+			continue
+		}
 		switch v.Outcome {
 		case verdict.Breaks:
 			t.found[grade]++
@@ -202,6 +209,9 @@ func (t tally) verdictLine() (text string, with ink) {
 	if t.halved {
 		parts = append(parts, "see the errors above")
 	}
+	if t.held > 0 {
+		parts = append(parts, count(t.held, "accepted finding", "accepted findings"))
+	}
 	all := strings.Join(parts, ", ") + "."
 	switch {
 	case t.found[0]+t.unproven[0] > 0:
@@ -212,6 +222,8 @@ func (t tally) verdictLine() (text string, with ink) {
 		return "To be put right before sign-off: " + all, inkFix
 	case t.found[2]+t.unproven[2] > 0:
 		return "Nothing that stops it; worth knowing: " + all, plain
+	case t.held > 0:
+		return "Nothing found but what was accepted: " + all, plain
 	case t.judged == 0:
 		return "Not judged: no rule in force applies to what this design holds.", inkFix
 	}

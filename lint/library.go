@@ -317,6 +317,17 @@ func (r *room) judgeOf(books []*judge.Book) *judge.Judge {
 	return j
 }
 
+// ruleIDs lists the rules of some codebooks.
+func ruleIDs(books []*judge.Book) []string {
+	var ids []string
+	for _, b := range books {
+		for _, rule := range b.Rules() {
+			ids = append(ids, rule.ID)
+		}
+	}
+	return ids
+}
+
 // knownRule checks a rule's id against the codebook that it names.
 func (r *room) knownRule(id string, at source.Range, block string) *source.Problem {
 	name, _, _ := strings.Cut(id, ".")

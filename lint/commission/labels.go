@@ -105,25 +105,26 @@ func (p *planner) voltages() string {
 // emergency says in which order to stop everything.
 func (p *planner) emergency() string {
 	var steps []string
-	add := func(what string, subjects ...*facts.Subject) {
-		if len(subjects) == 0 {
-			return
-		}
-		var with []string
+	add := func(what, without string, subjects ...*facts.Subject) {
+		var with, bare []string
 		for _, one := range subjects {
-			for _, d := range one.Linked("disconnects") {
-				with = append(with, d.ID())
+			if d := ids(one.Linked("disconnects")); len(d) > 0 {
+				with = append(with, d...)
+			} else {
+				bare = append(bare, one.ID())
 			}
 		}
 		if len(with) > 0 {
-			what += " (" + strings.Join(with, ", ") + ")"
+			steps = append(steps, what+" ("+strings.Join(with, ", ")+")")
 		}
-		steps = append(steps, what)
+		if len(bare) > 0 {
+			steps = append(steps, without+" ("+strings.Join(bare, ", ")+")")
+		}
 	}
-	add("inverters off", p.s.Subjects("ac_outputs")...)
-	add("other sources off", p.s.Subjects("charge_sources")...)
-	add("PV switches open", p.s.Subjects("arrays")...)
-	add("bank's switch open", p.s.Subjects("banks")...)
+	add("inverters off", "inverters off", p.s.Subjects("ac_outputs")...)
+	add("other sources off", "other sources off", p.s.Subjects("charge_sources")...)
+	add("PV switches open", "arrays without a switch covered, their breaker open", p.s.Subjects("arrays")...)
+	add("the bank's switch open", "a bank without a switch parted at its main protection", p.s.Subjects("banks")...)
 	if len(steps) == 0 {
 		return "In an emergency: there is nothing here to switch off."
 	}

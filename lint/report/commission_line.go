@@ -32,7 +32,6 @@ func lineWhat(l *commission.Line) string {
 
 func (p *page) planLine(l *commission.Line) {
 	p.blank()
-	head := p.line().put(fmt.Sprintf("Line %d", l.Number), plain).to(9)
 	box := ""
 	switch l.Kind {
 	case commission.Check:
@@ -42,7 +41,7 @@ func (p *page) planLine(l *commission.Line) {
 	case commission.Do:
 		box = "done _____"
 	}
-	p.pair(head, l.About+", "+lineWhat(l), box)
+	p.lineHead(l, box)
 	p.line().to(p.labels()).wrap(l.Says, plain)
 	if l.Caution != "" {
 		p.label("caution").wrap(l.Caution, inkStop)
@@ -55,6 +54,17 @@ func (p *page) planLine(l *commission.Line) {
 		return
 	}
 	p.expectations(l)
+}
+
+// lineHead names a line at the left, and puts its box for the hand at the right.
+func (p *page) lineHead(l *commission.Line, box string) {
+	head := p.line().put(fmt.Sprintf("Line %d", l.Number), plain).to(9)
+	if !p.narrow() {
+		p.pair(head, l.About+", "+lineWhat(l), box)
+		return
+	}
+	head.put(l.About, plain).end()
+	p.pair(p.line().to(p.labels()), lineWhat(l), box)
 }
 
 // listed writes ids as pieces that a line may end between.

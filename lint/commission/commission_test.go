@@ -224,6 +224,14 @@ func TestWithoutConditions(t *testing.T) {
 	if p.Now.Note != "" || commission.Of(&r.Designs[0], at(r, 20, 399)).Now.Note == "" || commission.Of(&r.Designs[0], at(r, 20, 400)).Now.Note != "" {
 		t.Error("the warning about faint light")
 	}
+	// At dusk nothing may look as if no voltage were due.
+	for light, measured := range map[float64]bool{0: false, 49.9: false, 50: true} {
+		p := commission.Of(&r.Designs[0], at(r, 20, light))
+		isc, voc := lineOf(t, p, "strings|string.roof.a|isc").Expect[0], lineOf(t, p, "strings|string.roof.a|voc").Expect[0]
+		if (p.Now.Irradiance != nil) != measured || isc.Known() != measured || p.Now.Note == "" || voc.Value == nil || *voc.Value < 40 {
+			t.Errorf("at %v W/m2: %+v, %v, %v", light, p.Now, isc, voc)
+		}
+	}
 }
 
 // due gives what is due for a voltage of the shed's string, in V.
@@ -251,6 +259,7 @@ func TestBands(t *testing.T) {
 		{"string.roof.a.voc " + volts(1.10*unlit+1e-6) + " 47", "strings|string.roof.a|voc", commission.OutOfBand},
 		{"string.roof.a.voc " + volts(voc), "strings|string.roof.a|voc", commission.Unproven},
 		{"string.roof.a.isc 6.6 A 47", "strings|string.roof.a|isc", commission.Unproven},
+		{"string.roof.a.voc 40 V 47 49", "strings|string.roof.a|voc", commission.Unproven}, // dusk
 		{"bank.house.voltage 10.8 V", "order|bank.house|voltage", commission.InBand},
 		{"bank.house.voltage 10.79 V", "order|bank.house|voltage", commission.OutOfBand},
 		{"bank.house.voltage 14.2 V", "order|bank.house|voltage", commission.InBand},

@@ -188,7 +188,11 @@ func (p *page) measured(l *commission.Line) {
 			label = "with"
 		}
 		if !e.Known() {
-			p.entry(label, width, empty(e.Unit), inkSupply, e.Name)
+			note := e.Name
+			if e.Says != "" { // why it is unknown although nothing is missing
+				note += "; " + e.Says
+			}
+			p.entry(label, width, empty(e.Unit), inkSupply, note)
 			for _, words := range unknownSupplies(e) {
 				p.label("supply").wrap(words, inkSupply)
 			}

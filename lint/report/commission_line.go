@@ -160,6 +160,9 @@ func expectedWords(e *commission.Expected) string {
 	case commission.AtLeast:
 		text += " or more"
 	}
+	if strings.HasPrefix(e.Source, "NEC ") { // a label's clause
+		text += " (" + e.Source + ")"
+	}
 	return text
 }
 
@@ -257,10 +260,20 @@ func dueNote(e *commission.Expected) string {
 	if e.Relation != commission.Between {
 		parts = append(parts, e.Name)
 	}
-	if e.Says != "" && e.Says != expectedValue(e) {
+	if e.Says != "" && bare(e.Says) != bare(expectedValue(e)) {
 		parts = append(parts, e.Says)
 	}
 	return strings.Join(parts, "; ")
+}
+
+// bare takes the trailing zeros off a single value, so that two ways of writing
+// one are alike.
+func bare(text string) string {
+	number, unit, one := strings.Cut(text, " ")
+	if !one || !strings.Contains(number, ".") || strings.Contains(unit, " ") {
+		return text
+	}
+	return strings.TrimRight(strings.TrimRight(number, "0"), ".") + " " + unit
 }
 
 // percentShort writes a tolerance, which is a round figure, without a decimal

@@ -49,14 +49,14 @@ func Tidied(w io.Writer, files []TidiedFile, only bool, opts Page) error {
 	return p.flush(w)
 }
 
-// written is one line that is not blank, and how many blank ones stand before it.
-type written struct {
+// fileLine is one line that is not blank, and how many blank ones stand before it.
+type fileLine struct {
 	number int // in the file, from 1
 	blanks int
 	text   string
 }
 
-func linesOf(text []byte) (lines []written, after int) {
+func linesOf(text []byte) (lines []fileLine, after int) {
 	number := 0
 	for line := range bytes.Lines(text) {
 		number++
@@ -65,7 +65,7 @@ func linesOf(text []byte) (lines []written, after int) {
 			after++
 			continue
 		}
-		lines = append(lines, written{number: number, blanks: after, text: shown})
+		lines = append(lines, fileLine{number: number, blanks: after, text: shown})
 		after = 0
 	}
 	return lines, after

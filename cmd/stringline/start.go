@@ -41,12 +41,13 @@ func (s *streams) start(code *int) *cobra.Command {
 			return nil
 		},
 	}
+	c.Flags().SortFlags = false // in the order of the questions
 	for _, q := range starter.Questions() {
 		words := "such as " + q.Such
 		if len(q.Words) > 0 {
-			words = strings.Join(q.Words, ", ")
+			words = "is " + strings.Join(q.Words, ", ")
 		}
-		c.Flags().String(q.Option, "", "`X`: "+words)
+		c.Flags().String(q.Option, "", fmt.Sprintf("%s (`VALUE` %s)", q.Ask, words))
 	}
 	c.RunE = func(c *cobra.Command, args []string) error {
 		dir := "."
@@ -55,11 +56,15 @@ func (s *streams) start(code *int) *cobra.Command {
 				return errors.New("the folder's name is empty")
 			}
 		}
+		page, err := s.page(c)
+		if err != nil {
+			return err
+		}
 		answers, err := s.answers(c)
 		if err != nil {
 			return err
 		}
-		*code, err = s.writeWorkshop(c.Context(), slashed(dir), answers)
+		*code, err = s.writeWorkshop(c.Context(), slashed(dir), answers, page)
 		return err
 	}
 	return c
@@ -85,7 +90,7 @@ func (s *streams) answers(c *cobra.Command) (starter.Answers, error) {
 		case c.Flags().Changed(q.Option):
 			answer, err := q.Check(given)
 			if err != nil {
-				return nil, fmt.Errorf("--%s: %w", q.Option, err)
+				return nil, fmt.Errorf("--%w", err)
 			}
 			answers.Set(q.Option, answer)
 		case s.inTerminal:
@@ -137,8 +142,9 @@ func (s *streams) ask(in *bufio.Reader, q starter.Question, answers starter.Answ
 
 // writeWorkshop writes the files beside where they go, has them judged there, and
 // then gives them their names, all or none.
-func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter.Answers) (code int, err error) {
-	files, err := starter.Write(answers, "hooks")
+func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter.Answers, page report.Page) (code int, err error) {
+	hooks, inGit := hooksPath(native(dir))
+	files, err := starter.Write(answers, hooks)
 	if err != nil {
 		return 2, err
 	}
@@ -191,7 +197,7 @@ func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter
 	}
 	whole = true
 	return s.write(0, func(w io.Writer) error {
-		return report.Started(w, started(dir, files, answers, judged), report.Page{Width: s.width})
+		return report.Started(w, started(report.Start{Folder: dir, Hooks: hooks, InGit: inGit}, files, answers, judged), page)
 	}), nil
 }
 
@@ -251,8 +257,30 @@ func problemsOf(r *lint.Result) error {
 	return problems
 }
 
-func started(dir string, files []starter.File, answers starter.Answers, judged *lint.Result) report.Start {
-	out := report.Start{Folder: dir, Summary: judged.Summary}
+// hooksPath gives the folder of hooks as git is to be told it: below the top of the
+// work tree that holds the folder, where there is one.
+func hooksPath(folder string) (hooks string, inGit bool) {
+	full, err := filepath.Abs(folder)
+	if err != nil {
+		return starter.Hooks, false
+	}
+	for top := full; ; top = filepath.Dir(top) {
+		if _, err := os.Lstat(filepath.Join(top, ".git")); err == nil {
+			below, err := filepath.Rel(top, filepath.Join(full, starter.Hooks))
+			if err != nil {
+				return starter.Hooks, true
+			}
+			return filepath.ToSlash(below), true
+		}
+		if top == filepath.Dir(top) {
+			return starter.Hooks, false
+		}
+	}
+}
+
+// started tells the report what was written, what is not known, and what was found.
+func started(out report.Start, files []starter.File, answers starter.Answers, judged *lint.Result) report.Start {
+	out.Summary = judged.Summary
 	for _, f := range files {
 		out.Files = append(out.Files, f.Path)
 	}

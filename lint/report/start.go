@@ -12,6 +12,8 @@ import (
 // Start is what a first workshop came to.
 type Start struct {
 	Folder   string
+	Hooks    string            // the folder of hooks, as git is to be told it
+	InGit    bool              // the folder stands in a work tree of git
 	Files    []string          // below the folder, the design first
 	Unknown  []string          // options that were not answered
 	Findings []verdict.Verdict // what a check finds, worst first
@@ -51,8 +53,8 @@ func Started(w io.Writer, s Start, opts Page) error {
 	p.blank()
 	p.line().put("Next:", plain).end()
 	design := s.Files[0]
-	for _, step := range []string{"cd " + shellWord(s.Folder), "stringline check", "stringline workings " + design + " pv_input.main.1.voc_cold", "git config core.hooksPath hooks"} {
-		if step != "cd ." {
+	for _, step := range []string{"cd " + shellWord(s.Folder), "stringline check", "stringline workings " + design + " pv_input.main.1.voc_cold", "git init", "git config core.hooksPath " + shellWord(s.Hooks)} {
+		if step != "cd ." && (step != "git init" || !s.InGit) {
 			p.line().to(2).put(step, plain).end()
 		}
 	}

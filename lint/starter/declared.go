@@ -62,7 +62,6 @@ var promises = map[string]map[string][]string{
 		"main_run":   {"chassis_return = false"},
 		"string_run": {"chassis_return = false"},
 		"array_run":  {"chassis_return = false"},
-		"grounding":  {`chassis_bond_size = "50 mm2"`},
 	},
 }
 
@@ -76,6 +75,8 @@ func (p *plan) declared(what string) string {
 	switch {
 	case p.Code == "us_2023" && what == "grounding":
 		lines = append(slices.Clone(lines), "gec_size = "+quoted(p.MainRun.Cable.Size)+" # of the grounding electrode conductor")
+	case p.Code == "vehicle" && what == "grounding":
+		lines = []string{"chassis_bond_size = " + quoted(p.MainRun.Cable.Size) + " # of the bank to the chassis: it bears what the bank's own lead bears"}
 	case p.Code == "iec" && what == "bank" && !p.Lithium:
 		lines = append(slices.Clone(lines), `gas_current = "1 A" # for each 100 Ah, from the maker of the battery: invented like it`)
 	}
@@ -84,6 +85,9 @@ func (p *plan) declared(what string) string {
 	}
 	block := append(append([]string{"declared \"" + p.Code + "\" {"}, lines...), "}")
 	for i := range block {
+		if !p.Plan && i > 0 && i < len(block)-1 {
+			block[i] = "  " + block[i]
+		}
 		block[i] = p.promise(block[i])
 	}
 	return strings.Join(block, "\n")

@@ -15,10 +15,12 @@ package starter
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 
 	"stringline/schema/design"
 	"stringline/schema/hcltext"
+	"stringline/schema/quantity"
 	"stringline/schema/source"
 )
 
@@ -98,11 +100,18 @@ func (q *Question) Check(answer string) (string, error) {
 		}
 		return "", fmt.Errorf("%s: expected %s, found %q", q.Option, strings.Join(q.Words, ", "), hcltext.Shorten(answer))
 	}
-	if _, err := q.read(answer); err != nil {
+	v, err := q.read(answer)
+	if err != nil {
 		return "", err
+	}
+	if v.Attribute.Form == design.Quantity {
+		return spaced.ReplaceAllString(answer, "$1 $2"), nil
 	}
 	return answer, nil
 }
+
+// spaced parts number and unit, which an option may have run together.
+var spaced = regexp.MustCompile(`^([-+\x{2212}]?[0-9.]+)[ \t\x{a0}\x{202f}]*(.+)$`)
 
 // read puts an answer through the reader of designs.
 func (q *Question) read(answer string) (*design.Value, error) {
@@ -114,6 +123,8 @@ func (q *Question) read(answer string) (*design.Value, error) {
 	written := answer
 	if a.Form != design.Number && a.Form != design.Count {
 		written = quoted(answer)
+	} else if _, err := quantity.ParseNumber(answer); err != nil {
+		return nil, fmt.Errorf("%s: expected %s, found %q; an example is %q", q.Option, map[bool]string{true: "a whole number", false: "a number without a unit"}[a.Form == design.Count], hcltext.Shorten(answer), q.Such)
 	}
 	file := source.NewFile("answer", []byte(q.Attribute+" = "+written+"\n"))
 	body, problems, broken := hcltext.Parse(file)
@@ -124,7 +135,7 @@ func (q *Question) read(answer string) (*design.Value, error) {
 		problems = collected.List()
 	}
 	if len(problems) > 0 {
-		return nil, fmt.Errorf("%s; an example is %q", problems[0].Message, q.Such)
+		return nil, fmt.Errorf("%s: %s; an example is %q", q.Option, strings.TrimPrefix(problems[0].Message, q.Attribute+": "), q.Such)
 	}
 	if v == nil || v.Bad {
 		return nil, fmt.Errorf("%s: %q cannot be read; an example is %q", q.Option, hcltext.Shorten(answer), q.Such)

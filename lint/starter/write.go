@@ -16,6 +16,9 @@ import (
 //go:embed template
 var templates embed.FS
 
+// Hooks is the folder of git hooks in a first workshop.
+const Hooks = "hooks"
+
 // File is one file of a workshop: its path below the workshop's folder, with "/"
 // between folders.
 type File struct {
@@ -40,7 +43,7 @@ func Write(a Answers, hooks string) ([]File, error) {
 	p.HooksPath, p.DesignFile = hooks, fileName(p.Name)+".design.hcl"
 	var files []File
 	for _, f := range []struct{ path, template string }{
-		{p.DesignFile, "design.hcl"}, {"parts/invented.parts.hcl", "parts.hcl"}, {"workshop.hcl", "workshop.hcl"}, {"hooks/pre-commit", "pre-commit"},
+		{p.DesignFile, "design.hcl"}, {"parts/invented.parts.hcl", "parts.hcl"}, {"workshop.hcl", "workshop.hcl"}, {Hooks + "/pre-commit", "pre-commit"},
 	} {
 		text, err := p.fill(f.template)
 		if err != nil {
@@ -71,11 +74,11 @@ func (p *plan) fill(name string) ([]byte, error) {
 	if err := t.ExecuteTemplate(&b, name+".tmpl", p); err != nil {
 		return nil, fmt.Errorf("filling the template %s: %w", name, err)
 	}
-	// A line that a template left empty inside a block is none.
-	return emptyLines.ReplaceAll(b.Bytes(), []byte("\n")), nil
+	// A line of blanks is one on which a template had nothing to say.
+	return blanks.ReplaceAll(b.Bytes(), nil), nil
 }
 
-var emptyLines = regexp.MustCompile(`\n[ \t]*(\n[ \t]+\n)+`)
+var blanks = regexp.MustCompile(`(?m)^[ \t]+\n`)
 
 var notInNames = regexp.MustCompile(`[^a-z0-9]+`)
 

@@ -23,7 +23,7 @@ func TestStartAsks(t *testing.T) {
 	}
 	for _, want := range []string{
 		"Which code is in force there?\n", "It judges conductors", "(us_2023, iec, marine, vehicle, none) ",
-		"code: nothing can be drawn without it", `found "-20" without a unit`, `panels: expected a whole number, found "3.5"`,
+		"code: nothing can be drawn without it", `found "-20" without a unit`, "panels: expected a whole number, found 3.5",
 		"(such as -27 degC; empty: left out) ", "(yes, no; empty: no) ",
 	} {
 		if !strings.Contains(said.String(), want) {

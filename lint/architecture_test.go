@@ -27,6 +27,7 @@ var rooms = []string{
 	"lint/facts",
 	"lint/verdict",
 	"lint/judge",
+	"lint/starter",
 	"lint/survey",
 	"lint",
 	"lint/commission",
@@ -42,11 +43,12 @@ var strangers = map[string][]string{
 	"lint/physics":    {"schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook"},
 	"lint/verdict":    {"schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts"},
 	"lint/judge":      {"lint/physics", "schema/workshop"},
-	"lint/survey":     {"lint/physics", "lint/facts", "lint/judge", "lint/verdict"},
-	"lint":            {"lint/physics"},
+	"lint/survey":     {"lint/physics", "lint/facts", "lint/judge", "lint/verdict", "lint/starter"},
+	"lint/starter":    {"schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge"},
+	"lint":            {"lint/physics", "lint/starter"},
 	"lint/commission": {"lint/physics", "lint/judge", "schema/hcltext", "schema/workshop", "schema/codebook"},
 	"lint/report":     {"lint/physics", "lint/judge"},
-	"rules":           {"schema/quantity", "schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge", "lint/survey", "lint", "lint/commission", "lint/report"},
+	"rules":           rooms,
 	"cmd":             {"lint/physics", "lint/judge"},
 }
 

@@ -91,6 +91,10 @@ func (s *streams) say(text string) {
 	}
 }
 
+// prompt puts a question, or what is wrong with its answer, on standard error: what
+// was asked for goes to standard output alone.
+func (s *streams) prompt(text string) { _, _ = io.WriteString(s.err, text) }
+
 // explain says what is wrong with a command line, then how it is written.
 func (s *streams) explain(what, help string) {
 	s.say(what)

@@ -10,6 +10,7 @@ import (
 
 	"stringline/lint"
 	"stringline/lint/report"
+	"stringline/lint/survey"
 	"stringline/lint/verdict"
 )
 
@@ -113,4 +114,6 @@ type request struct {
 	apart      lint.Isolation // runs the others; nil where nothing can
 	date       string
 	rejectFrom verdict.Grade
+	disk       survey.Disk // nil: the process's own
+	dir        string      // that paths are seen from, absolute; "" for the working folder
 }

@@ -130,7 +130,8 @@ func (p *page) counts(s *lint.Summary) {
 	p.line().wrap(text, plain)
 }
 
-func (p *page) caution() {
-	p.line().wrap("Caution: these figures support, and do not replace, the code in force, the makers' manuals "+
-		"and a licensed person. Arrays and batteries stay live.", plain)
-}
+// caution stands at the end of everything that people may build by.
+const caution = "Caution: these figures support, and do not replace, the code in force, the makers' manuals " +
+	"and a licensed person. Arrays and batteries stay live."
+
+func (p *page) caution() { p.line().wrap(caution, plain) }

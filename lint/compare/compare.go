@@ -71,11 +71,11 @@ type Side struct {
 	Problems      source.Problems // of no one design
 }
 
-// Summary counts. Worse, Better and Turned are verdicts; Lost and Won are limits
-// whose headroom moved without a turn.
+// Summary counts designs, verdicts by [Direction], and facts.
 type Summary struct {
 	Designs, Changed, New, Gone            int
 	Worse, Better, Turned, Lost, Won, Held int
+	Came, Left                             int
 	Facts                                  int // that moved
 }
 
@@ -256,6 +256,10 @@ func (c *Comparison) count(reject verdict.Grade) {
 				s.Won++
 			case Held:
 				s.Held++
+			case Came:
+				s.Came++
+			case Left:
+				s.Left++
 			}
 			unread = unread || t.Now != nil && t.Now.Outcome == verdict.Void
 		}

@@ -22,7 +22,8 @@ type Direction string
 // subject; one that is less far past its limit. Turned: anything else that changed
 // the verdict and is neither: waived now, judged less seriously, not judged any
 // more, unproven where it broke. Lost and Won: still met, with less or more
-// headroom. Held: the figures moved and the headroom did not.
+// headroom. Held: the figures moved and the headroom did not. Came and Left: no
+// finding, and on one side alone.
 const (
 	Worse  Direction = "worse"
 	Better Direction = "better"
@@ -30,6 +31,8 @@ const (
 	Lost   Direction = "headroom_lost"
 	Won    Direction = "headroom_won"
 	Held   Direction = "held"
+	Came   Direction = "came"
+	Left   Direction = "left"
 )
 
 // Turn is a verdict that differs between the sides; Was or Now is nil where that
@@ -158,13 +161,13 @@ func (t *Turn) judge(was, now *lint.DesignResult, o *Options) (Direction, string
 	case t.Was == nil && was == nil:
 		return "", "" // of a new design its findings are told
 	case t.Was == nil:
-		return Turned, "new here"
+		return Came, ""
+	case t.Now == nil && !t.Was.Finding():
+		return Left, ""
 	case t.Now == nil && !inForce(now, t.Was.Rule):
 		return Turned, "its codebook is not in force any more"
-	case t.Now == nil && t.Was.Finding():
-		return Better, "gone"
 	case t.Now == nil:
-		return Turned, "gone"
+		return Better, "gone"
 	case t.Was.Finding() && t.Now.Finding():
 		return t.stillFound()
 	case t.Now.Finding():
@@ -270,7 +273,7 @@ func sameNumber(a, b *float64) bool {
 // what is unproven; then what turned, what lost most headroom, what won, and what
 // got better.
 func compareTurns(a, b Turn) int {
-	order := []Direction{Worse, Turned, Lost, Held, Won, Better}
+	order := []Direction{Worse, Turned, Lost, Held, Won, Better, Left, Came}
 	outcomes := []verdict.Outcome{verdict.Breaks, verdict.Void, verdict.Unproven, verdict.Waived, verdict.Meets, verdict.DoesNotApply}
 	rank := func(t *Turn) int {
 		switch t.Direction {
@@ -281,6 +284,9 @@ func compareTurns(a, b Turn) int {
 	}
 	moved := func(t *Turn) float64 {
 		by, _ := t.Change()
+		if t.Direction == Won { // most first, as with what is lost
+			return -by
+		}
 		return by
 	}
 	return cmp.Or(

@@ -34,12 +34,12 @@ func Compare(w io.Writer, c *compare.Comparison, opts CompareOptions) error {
 	for _, d := range worstDesigns(c.Designs) {
 		if d.State != compare.Same {
 			p.blank()
-			p.compared(d)
+			p.compared(d, len(c.Designs) > 1)
 		}
 	}
 	p.blank()
 	p.line().wrap(comparisonCounts(c), plain)
-	p.line().to(0).wrap("Both sides are judged by this program, as on "+c.Date+".", plain)
+	p.line().wrap("Both sides are judged by this program, as on "+c.Date+".", plain)
 	p.caution()
 	return p.flush(w)
 }
@@ -239,19 +239,21 @@ func designNames(d *compare.Design) (name, file string) {
 	return name, file
 }
 
-// compared writes one design.
-func (p *comparePage) compared(d *compare.Design) {
+// compared writes one design. One among several says what to make of it; of a
+// single one the head of the page has said it.
+func (p *comparePage) compared(d *compare.Design, several bool) {
 	name, file := designNames(d)
 	p.pair(p.line(), name, file)
-	text, with := designLine(d)
-	p.line().wrap(text, with)
+	if text, with := designLine(d); several || d.State != compare.Changed || len(d.Turns)+len(d.Facts) == 0 {
+		p.line().wrap(text, with)
+	}
 	p.unread("In what was", d.WasProblems)
 	p.unread("In what is now", d.Problems)
 	by := byDirection(d.Turns)
 	p.turned("GOT WORSE", by[compare.Worse], true)
 	p.turned("TURNED OTHERWISE", by[compare.Turned], false)
 	p.margins("HEADROOM LOST, most first", by[compare.Lost])
-	p.margins("HEADROOM WON, most last", by[compare.Won])
+	p.margins("HEADROOM WON, most first", by[compare.Won])
 	p.turned("GOT BETTER", by[compare.Better], false)
 	p.written(d)
 	p.moved(d)
@@ -293,6 +295,16 @@ func comparisonCounts(c *compare.Comparison) string {
 	if s.Designs > 1 || same > 0 {
 		words += fmt.Sprintf(": %d changed, %d the same, %d new, %d gone", s.Changed, same, s.New, s.Gone)
 	}
-	return words + fmt.Sprintf(". %s worse, %d better, %d turned otherwise; %s lost headroom, %d won some, %d stayed as far off with other figures; %s moved.",
-		count(s.Worse, "verdict", "verdicts"), s.Better, s.Turned, count(s.Lost, "limit", "limits"), s.Won, s.Held, count(s.Facts, "fact", "facts"))
+	words += fmt.Sprintf(". %s worse, %d better, %d turned otherwise; %s lost headroom, %d won some.",
+		count(s.Worse, "verdict", "verdicts"), s.Better, s.Turned, count(s.Lost, "limit", "limits"), s.Won)
+	if s.Held > 0 {
+		words += fmt.Sprintf(" Of %s the figures moved and the distance did not.", count(s.Held, "limit", "limits"))
+	}
+	if s.Came+s.Left > 0 {
+		words += fmt.Sprintf(" %s without a finding came with what is new, %d left with what is gone.", count(s.Came, "verdict", "verdicts"), s.Left)
+	}
+	if s.Facts > 0 {
+		words += " " + count(s.Facts, "fact", "facts") + " moved."
+	}
+	return words
 }

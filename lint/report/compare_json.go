@@ -147,6 +147,8 @@ type comparisonSummaries struct {
 	Lost    int `json:"headroom_lost"`
 	Won     int `json:"headroom_won"`
 	Held    int `json:"held"`
+	Came    int `json:"came"`
+	Left    int `json:"left"`
 	Facts   int `json:"facts"`
 }
 
@@ -296,7 +298,7 @@ func CompareSchema() ([]byte, error) {
 		string(compare.BlockNew), string(compare.BlockGone), string(compare.PartNew), string(compare.PartGone),
 		string(compare.FileOther), string(compare.WaiverNew), string(compare.WaiverGone))
 	types[reflect.TypeFor[directionWord]()] = words(string(compare.Worse), string(compare.Better), string(compare.Turned),
-		string(compare.Lost), string(compare.Won), string(compare.Held))
+		string(compare.Lost), string(compare.Won), string(compare.Held), string(compare.Came), string(compare.Left))
 	schema, err := jsonschema.For[comparisonDocument](&jsonschema.ForOptions{TypeSchemas: types})
 	if err != nil {
 		return nil, fmt.Errorf("making the schema of a comparison: %w", err)

@@ -68,7 +68,7 @@ func (m *compareMarkdown) design(d *compare.Design) {
 	m.turns("Got worse", by[compare.Worse])
 	m.turns("Turned otherwise", by[compare.Turned])
 	m.margins("Headroom lost, most first", by[compare.Lost])
-	m.margins("Headroom won, most last", by[compare.Won])
+	m.margins("Headroom won, most first", by[compare.Won])
 	m.turns("Got better", by[compare.Better])
 	m.written(d)
 	m.facts(d)
@@ -137,8 +137,12 @@ func (m *compareMarkdown) written(d *compare.Design) {
 		m.line("- %s renamed, was %s (%s)", code(r.Now), code(r.Was), code(r.At.String()))
 	}
 	for i := range d.Changes {
-		lead, words := changeWords(&d.Changes[i])
-		m.line("- %s: %s (%s)", code(lead), mark(words), code(placeOf(&d.Changes[i])))
+		c := &d.Changes[i]
+		lead := code(c.About)
+		if c.Attribute != "" {
+			lead += ", " + code(c.Attribute)
+		}
+		m.line("- %s: %s (%s)", lead, mark(changeWords(c)), code(placeOf(c)))
 	}
 	m.line("")
 }

@@ -78,9 +78,9 @@ func sideWords(v *verdict.Verdict) string {
 	parts := []string{strings.ReplaceAll(string(v.Outcome), "_", " ")}
 	if v.Outcome == verdict.DoesNotApply {
 		if v.Because != "" {
-			parts = append(parts, v.Because)
+			return parts[0] + ": " + v.Because
 		}
-		return strings.Join(parts, ", ")
+		return parts[0]
 	}
 	if v.Is != nil && len(v.Limits) > 0 {
 		limits := make([]string, len(v.Limits))
@@ -191,33 +191,34 @@ func (p *comparePage) some(n int) (shown, rest int) {
 
 func (p *comparePage) more(rest int, what string) {
 	if rest > 0 {
-		p.line().wrap(fmt.Sprintf("and %d more %s; --all shows them", rest, what), plain)
+		p.line().to(2).wrap(fmt.Sprintf("and %d more %s; --all shows them", rest, what), plain)
 	}
 }
 
-// changeWords says what one change is, without its place.
-func changeWords(c *compare.Change) (lead, words string) {
+// changeWords says what one change of a block is; its attribute, where it has
+// one, stands before.
+func changeWords(c *compare.Change) string {
 	switch c.Kind {
 	case compare.BlockNew:
-		return c.About, fmt.Sprintf("new, with %s", count(c.Values, "value", "values"))
+		return "new, with " + count(c.Values, "value", "values")
 	case compare.BlockGone:
-		return c.About, fmt.Sprintf("gone, with %s", count(c.Values, "value", "values"))
+		return "gone, with " + count(c.Values, "value", "values")
 	case compare.PartNew:
-		return c.About, "data sheet in use now"
+		return "data sheet in use now"
 	case compare.PartGone:
-		return c.About, "data sheet not in use any more"
+		return "data sheet not in use any more"
 	case compare.FileOther:
-		return c.About + ", " + c.Attribute, "the file has another content"
+		return "the file has another content"
 	case compare.WaiverNew:
-		return "waiver of " + c.About, "new, " + c.Now
+		return "new waiver, " + c.Now
 	case compare.WaiverGone:
-		return "waiver of " + c.About, "gone; it was " + c.Was
+		return "no waiver any more; it was " + c.Was
 	case compare.ValueNew:
-		return c.About + ", " + c.Attribute, "was not given, now " + c.Now
+		return "was not given, now " + c.Now
 	case compare.ValueGone:
-		return c.About + ", " + c.Attribute, "was " + c.Was + ", now not given"
+		return "was " + c.Was + ", now not given"
 	}
-	return c.About + ", " + c.Attribute, "was " + c.Was + ", now " + c.Now
+	return "was " + c.Was + ", now " + c.Now
 }
 
 // placeOf is where a change is seen: now, or where it was.
@@ -228,7 +229,21 @@ func placeOf(c *compare.Change) string {
 	return "was " + c.WasAt.String()
 }
 
-// written writes what stands otherwise in the files.
+// changesByBlock parts changes where another block begins; they come block by
+// block.
+func changesByBlock(all []compare.Change) [][]compare.Change {
+	var parts [][]compare.Change
+	for i := range all {
+		if last := len(parts) - 1; last >= 0 && parts[last][0].About == all[i].About {
+			parts[last] = append(parts[last], all[i])
+			continue
+		}
+		parts = append(parts, all[i:i+1:i+1])
+	}
+	return parts
+}
+
+// written writes what stands otherwise in the files, block by block.
 func (p *comparePage) written(d *compare.Design) {
 	n := len(d.Renamed) + len(d.Changes)
 	if n == 0 {
@@ -238,12 +253,21 @@ func (p *comparePage) written(d *compare.Design) {
 	p.line().put(fmt.Sprintf("WRITTEN OTHERWISE, %d", n), plain).end()
 	for _, r := range d.Renamed {
 		p.pair(p.line(), r.Now, r.At.String())
-		p.line().to(9).wrap("renamed, was "+r.Was, plain)
+		p.line().to(p.labels()).wrap("renamed, was "+r.Was, plain)
 	}
-	for i := range d.Changes {
-		lead, words := changeWords(&d.Changes[i])
-		p.pair(p.line(), lead, placeOf(&d.Changes[i]))
-		p.line().to(9).wrap(words, plain)
+	for _, part := range changesByBlock(d.Changes) {
+		p.pair(p.line(), part[0].About, placeOf(&part[0]))
+		names := 0
+		for i := range part {
+			names = max(names, columns(Escape(part[i].Attribute)))
+		}
+		for i := range part {
+			l := p.line().to(p.labels()).put(part[i].Attribute, plain)
+			if names > 0 {
+				l.to(p.labels() + min(names, p.width/3) + 2)
+			}
+			l.wrap(changeWords(&part[i]), plain)
+		}
 	}
 }
 

@@ -39,7 +39,9 @@ func TestScripts(t *testing.T) {
 			e.Setenv("ESC", "\x1b")
 			e.Setenv("NL", "\n")
 			e.Setenv("NO_COLOR", "")
-			return nil
+			program, err := exec.LookPath("stringline")
+			e.Setenv("STRINGLINE", program) // for scripts that change PATH
+			return err
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
 			"exits": exits, "edit": edit, "example": example, "full": full,

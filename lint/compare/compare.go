@@ -82,6 +82,7 @@ type Summary struct {
 // Design is what a change did to one design.
 type Design struct {
 	State                 State
+	Moved                 bool   // its file has another name, or stands elsewhere
 	File, WasFile         string // as shown; "" on the side that lacks it
 	Name, WasName         string
 	Revision, WasRevision string
@@ -106,7 +107,7 @@ func Runs(o Options) *Comparison {
 		Books: books(o.Was.Result.Books, o.Now.Result.Books),
 	}
 	for _, p := range pairs(&o.Was, &o.Now) {
-		c.Designs = append(c.Designs, compareDesigns(p.was, p.now, &o))
+		c.Designs = append(c.Designs, compareDesigns(p, &o))
 	}
 	slices.SortStableFunc(c.Designs, func(a, b Design) int {
 		return cmp.Or(cmp.Compare(cmp.Or(a.File, a.WasFile), cmp.Or(b.File, b.WasFile)), cmp.Compare(a.WasFile, b.WasFile))
@@ -128,7 +129,10 @@ func (r *Run) side(others int) Side {
 }
 
 // pair is a design on both sides; nil where one lacks it.
-type pair struct{ was, now *lint.DesignResult }
+type pair struct {
+	was, now *lint.DesignResult
+	moved    bool // the file has another name on the newer side
+}
 
 // pairs finds which designs belong together: those of one name; then, of those
 // that are left, those whose design blocks have the same label, where it is the
@@ -151,7 +155,7 @@ func pairs(was, now *Run) []pair {
 		d := &now.Result.Designs[i]
 		key := name(now, d)
 		if of := left[key]; len(of) > 0 {
-			all = append(all, pair{of[0], d})
+			all = append(all, pair{was: of[0], now: d})
 			left[key] = of[1:]
 			continue
 		}
@@ -173,22 +177,23 @@ func pairs(was, now *Run) []pair {
 	moved := map[*lint.DesignResult]bool{}
 	for _, d := range alone {
 		if of := byLabel[d.Name]; d.Name != "" && len(of) == 1 && labels[d.Name] == 1 {
-			all = append(all, pair{of[0], d})
+			all = append(all, pair{of[0], d, true})
 			moved[of[0]] = true
 			continue
 		}
-		all = append(all, pair{nil, d})
+		all = append(all, pair{now: d})
 	}
 	for _, d := range gone {
 		if !moved[d] {
-			all = append(all, pair{d, nil})
+			all = append(all, pair{was: d})
 		}
 	}
 	return all
 }
 
-func compareDesigns(was, now *lint.DesignResult, o *Options) Design {
-	d := Design{State: Changed}
+func compareDesigns(p pair, o *Options) Design {
+	was, now := p.was, p.now
+	d := Design{State: Changed, Moved: p.moved}
 	if now != nil {
 		d.File, d.Name, d.Revision, d.Problems = now.File, now.Name, now.Revision, now.Problems
 	}
@@ -215,7 +220,7 @@ func compareDesigns(was, now *lint.DesignResult, o *Options) Design {
 	if was.System != nil && now.System != nil && was.Digest != now.Digest {
 		d.Facts = moved(was.System, now.System, n, d.Changes, d.Turns)
 	}
-	if len(d.Renamed)+len(d.Changes)+len(d.Turns)+len(d.Facts) == 0 && d.File == d.WasFile &&
+	if len(d.Renamed)+len(d.Changes)+len(d.Turns)+len(d.Facts) == 0 && !d.Moved &&
 		d.Name == d.WasName && len(d.Problems)+len(d.WasProblems) == 0 {
 		d.State = Same
 	}

@@ -78,7 +78,7 @@ func (m *mover) subject(was, now *facts.Subject) []string {
 	try := func(wasID, nowID string) {
 		w, there := m.was.Work(wasID)
 		v, here := m.now.Work(nowID)
-		if !there || !here || sameFact(&w.Fact, &v.Fact) {
+		if !there || !here || sameFact(&w.Fact, &v.Fact, m.names) {
 			return
 		}
 		m.moved[nowID] = &Fact{ID: nowID, WasID: wasID, Was: w.Fact, Now: v.Fact, Over: v.Entry.Over, Attribute: v.Entry.Attribute, rank: 3, size: size(&w.Fact, &v.Fact)}
@@ -108,8 +108,9 @@ func (m *mover) books(subjects ...*facts.Subject) []string {
 }
 
 // sameFact compares values as machine output shows them, so that what counts as
-// moved is what a reader can see.
-func sameFact(a, b *facts.Fact) bool {
+// moved is what a reader can see. A word may be an id, or a name, of the older
+// side.
+func sameFact(a, b *facts.Fact, n *names) bool {
 	if a.Known != b.Known || a.Unit != b.Unit || a.Kind != b.Kind {
 		return false
 	}
@@ -117,7 +118,7 @@ func sameFact(a, b *facts.Fact) bool {
 		return sameNumber(a.AtLeast, b.AtLeast)
 	}
 	same := func(x, y float64) bool { return quantity.Round(x) == quantity.Round(y) }
-	return same(a.SI, b.SI) && a.Word == b.Word && a.Yes == b.Yes &&
+	return same(a.SI, b.SI) && n.id(a.Word) == b.Word && a.Yes == b.Yes &&
 		slices.EqualFunc(a.List, b.List, same) && slices.EqualFunc(a.Over, b.Over, same)
 }
 
@@ -194,12 +195,38 @@ func (m *mover) causesOf(id string) []string {
 	onBoth := func(in *facts.Work) bool { return m.onBothSides(in.Fact.ID) }
 	look(v, here, func(id string) string { return id }, onBoth)
 	look(w, there, m.names.id, func(in *facts.Work) bool { return m.onBothSides(m.names.id(in.Fact.ID)) })
+	if len(found) == 0 { // what moved it passed through facts that read the same
+		found = slices.Concat(m.below(v, here), m.below(w, there))
+	}
 	if len(found) == 0 {
 		found = m.within(id)
 	}
 	slices.Sort(found)
 	m.causes[id] = slices.Compact(found)
 	return m.causes[id]
+}
+
+// below names the blocks of all changed values that a fact rests on, however far
+// down.
+func (m *mover) below(w *facts.Work, ok bool) []string {
+	if !ok {
+		return nil
+	}
+	var found []string
+	seen := map[*facts.Work]bool{}
+	var walk func(*facts.Work)
+	walk = func(w *facts.Work) {
+		if seen[w] {
+			return
+		}
+		seen[w] = true
+		found = append(found, m.atPlace[w.At]...)
+		for _, in := range w.Inputs {
+			walk(in)
+		}
+	}
+	walk(w)
+	return found
 }
 
 // onBothSides tells whether the subject of a fact (its id as the newer side has

@@ -272,15 +272,19 @@ func designLine(d *compare.Design) (string, ink) {
 	worse := worseGrades(*d)
 	switch {
 	case d.State == compare.Gone:
-		return "The design is gone; it was " + d.WasFile + ".", plain
-	case d.State == compare.New && worse == "" && len(d.Problems) == 0:
+		return "The design is gone.", plain
+	case d.State == compare.New && len(d.Problems) > 0:
+		return "NOT READ IN FULL: the design is new; see the errors below.", inkFix
+	case d.State == compare.New && worse == "":
 		return "The design is new: nothing found against it.", plain
 	case d.State == compare.New:
-		return "The design is new. Found against it: " + orNone(worse) + ".", worseInk(*d)
+		return "The design is new. Found against it: " + worse + ".", worseInk(*d)
 	case worse != "":
 		return "GOT WORSE: " + worse + ".", worseInk(*d)
 	case len(d.Problems)+len(d.WasProblems) > 0:
 		return "NOT COMPARED IN FULL: see the errors below.", inkFix
+	case d.Moved && len(d.Turns)+len(d.Facts)+len(d.Changes)+len(d.Renamed) == 0:
+		return "The file has another name; nothing else moved.", plain
 	case len(d.Turns)+len(d.Facts) == 0:
 		return "Written otherwise; no fact moved and no verdict turned.", plain
 	}

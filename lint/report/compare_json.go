@@ -71,6 +71,7 @@ type gradeChangeEntry struct {
 
 type comparedEntry struct {
 	State       stateWord     `json:"state"`
+	Moved       bool          `json:"moved" jsonschema:"its file has another name, or stands elsewhere"`
 	File        *string       `json:"file" jsonschema:"null where the design is gone"`
 	WasFile     *string       `json:"was_file" jsonschema:"null where the design is new"`
 	Name        string        `json:"name"`
@@ -217,7 +218,7 @@ func bookChangeOf(b *compare.BookChange) bookChangeEntry {
 
 func comparedOf(d *compare.Design) comparedEntry {
 	e := comparedEntry{
-		State: stateWord(d.State), File: filled(d.File), WasFile: filled(d.WasFile), Name: d.Name, WasName: d.WasName,
+		State: stateWord(d.State), Moved: d.Moved, File: filled(d.File), WasFile: filled(d.WasFile), Name: d.Name, WasName: d.WasName,
 		Revision: filled(d.Revision), WasRevision: filled(d.WasRevision),
 		Renamed: make([]renameEntry, 0, len(d.Renamed)), Changes: make([]changeEntry, 0, len(d.Changes)),
 		Verdicts: make([]turnEntry, 0, len(d.Turns)), Facts: make([]movedEntry, 0, len(d.Facts)),

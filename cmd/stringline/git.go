@@ -147,7 +147,7 @@ func (b *batch) read(name string) ([]byte, error) {
 		return nil, errNotInRepository
 	}
 	text, err := b.exchange(name)
-	if err != nil && !errors.Is(err, errNotInRepository) {
+	if err != nil && !errors.Is(err, errTooLarge) && !errors.Is(err, errNotInRepository) {
 		b.over = true // what follows on the pipe is not known any more
 		if said := strings.TrimSpace(b.said.String()); said != "" {
 			err = &gitError{said}
@@ -162,6 +162,7 @@ func (b *batch) exchange(name string) ([]byte, error) {
 	}
 	line, err := b.out.ReadString('\n')
 	if err != nil {
+		b.over = true
 		return nil, errNotInRepository // it ended: a partial clone's object cannot be fetched
 	}
 	fields := strings.Fields(line)
@@ -172,8 +173,14 @@ func (b *batch) exchange(name string) ([]byte, error) {
 		return nil, fmt.Errorf("git gave %q for an object", strings.TrimSpace(line))
 	}
 	size, err := strconv.ParseInt(fields[2], 10, 64)
-	if err != nil || size < 0 || size > largestObject {
+	if err != nil || size < 0 {
 		return nil, fmt.Errorf("git gave an object of %s bytes", fields[2])
+	}
+	if size > largestObject {
+		if _, err := io.CopyN(io.Discard, b.out, size+1); err != nil {
+			return nil, fmt.Errorf("reading an object from git: %w", err)
+		}
+		return nil, errTooLarge
 	}
 	text := make([]byte, size+1) // a line feed follows
 	if _, err := io.ReadFull(b.out, text); err != nil {

@@ -88,6 +88,9 @@ func (r *revision) resolve(word string) (string, error) {
 // list reads which files the commit has.
 func (r *revision) list() error {
 	text, err := r.git.output(r.ctx, r.folder, "ls-tree", "-r", "-l", "-z", "--full-tree", r.commit)
+	if err != nil { // a partial clone may not know the sizes
+		text, err = r.git.output(r.ctx, r.folder, "ls-tree", "-r", "-z", "--full-tree", r.commit)
+	}
 	if err != nil {
 		return fmt.Errorf("listing the files of %s: %w", r.word, err)
 	}
@@ -97,11 +100,14 @@ func (r *revision) list() error {
 		text = rest
 		about, name, ok := strings.Cut(string(entry), "\t")
 		fields := strings.Fields(about)
-		if !ok || len(fields) != 4 || !fs.ValidPath(name) {
+		if !ok || len(fields) < 3 || !fs.ValidPath(name) {
 			return fmt.Errorf("listing the files of %s: git gave %q", r.word, entry)
 		}
 		mode, err := strconv.ParseUint(fields[0], 8, 32)
-		size, _ := strconv.ParseInt(fields[3], 10, 64) // "-" for a submodule
+		var size int64
+		if len(fields) > 3 {
+			size, _ = strconv.ParseInt(fields[3], 10, 64) // "-" for a submodule
+		}
 		if err != nil {
 			return fmt.Errorf("listing the files of %s: git gave mode %q", r.word, fields[0])
 		}

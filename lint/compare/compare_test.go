@@ -19,7 +19,7 @@ import (
 )
 
 // workshop gives the texts of an example, by name.
-func workshop(t *testing.T, name string) map[string]string {
+func workshop(t testing.TB, name string) map[string]string {
 	t.Helper()
 	texts := map[string]string{}
 	root := os.DirFS("../../examples/" + name)
@@ -38,7 +38,7 @@ func workshop(t *testing.T, name string) map[string]string {
 }
 
 // edit replaces one place of a text, which must be there.
-func edit(t *testing.T, texts map[string]string, file, old, text string) map[string]string {
+func edit(t testing.TB, texts map[string]string, file, old, text string) map[string]string {
 	t.Helper()
 	out := map[string]string{}
 	for name := range texts {
@@ -327,5 +327,25 @@ func TestUnreadIsTwo(t *testing.T) {
 	none := map[string]string{"w/workshop.hcl": ""}
 	if c := runs(t, none, none); c.Exit != 2 {
 		t.Errorf("nothing to compare: exit %d", c.Exit)
+	}
+}
+
+// BenchmarkSwappedPanel is the comparison alone: every fact of both sides, a year
+// each, without reading and judging.
+func BenchmarkSwappedPanel(b *testing.B) {
+	was := workshop(b, "hut")
+	now := edit(b, was, "hut.design.hcl", `{ "slate-410" = 2 }`, `{ "dusk-335" = 2 }`)
+	for b.Loop() {
+		b.StopTimer()
+		o := compare.Options{RejectFrom: verdict.Advise}
+		for side, texts := range map[*compare.Run]map[string]string{&o.Was: was, &o.Now: now} {
+			r, err := lint.Run(b.Context(), lint.Options{Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/w", Paths: []string{"/w"}, Date: "2026-05-02"})
+			if err != nil {
+				b.Fatal(err)
+			}
+			side.Result = r
+		}
+		b.StartTimer()
+		compare.Runs(o)
 	}
 }

@@ -11,6 +11,7 @@ import (
 
 	"stringline/lint"
 	"stringline/lint/report"
+	"stringline/lint/survey"
 	"stringline/lint/verdict"
 )
 
@@ -171,5 +172,7 @@ type request struct {
 	file       string         // of the baseline, as it was named
 	accept     bool           // write the baseline anew
 	each       func(*lint.DesignResult) error
-	quiet      bool // no progress
+	quiet      bool        // no progress
+	disk       survey.Disk // nil: the process's own
+	dir        string      // that paths are seen from, absolute; "" for the working folder
 }

@@ -19,14 +19,19 @@ const programVersion = "0.1.0"
 // what is wrong with files is in the result. Of a run that was called off there is
 // a result beside the error.
 func (s *streams) judge(ctx context.Context, r request) (*lint.Result, error) {
-	dir, err := s.dir()
-	if err != nil {
-		return nil, fmt.Errorf("finding the working folder: %w", err)
+	dir, err := r.dir, error(nil)
+	if dir == "" {
+		if dir, err = s.workingDir(); err != nil {
+			return nil, err
+		}
 	}
 	opts := lint.Options{
-		Disk: s.disk, Embedded: rules.Books, WorkingDir: slashed(dir), Date: r.date, RejectFrom: r.rejectFrom,
+		Disk: s.disk, Embedded: rules.Books, WorkingDir: dir, Date: r.date, RejectFrom: r.rejectFrom,
 		Rules: r.rules, Trust: r.trust, Isolation: r.apart, Version: programVersion,
 		Each: r.each, Baseline: r.baseline, WithoutSystems: r.accept,
+	}
+	if r.disk != nil {
+		opts.Disk = r.disk
 	}
 	for _, path := range r.paths {
 		if path == "-" {
@@ -49,6 +54,15 @@ func (s *streams) judge(ctx context.Context, r request) (*lint.Result, error) {
 		opts.Progress = p.at
 	}
 	return lint.Run(ctx, opts)
+}
+
+// workingDir is the folder that paths are seen from, in the pipeline's form.
+func (s *streams) workingDir() (string, error) {
+	dir, err := s.dir()
+	if err != nil {
+		return "", fmt.Errorf("finding the working folder: %w", err)
+	}
+	return slashed(dir), nil
 }
 
 // readAll reads standard input, one byte more than a file may have at most, so

@@ -22,6 +22,7 @@ type streams struct {
 	dir         func() (string, error)
 	now         func() time.Time
 	disk        disk
+	git         func() (git, error) // finds the git program; nil: there is none
 }
 
 func processStreams() *streams {
@@ -30,6 +31,7 @@ func processStreams() *streams {
 		in: os.Stdin, out: os.Stdout, err: os.Stderr,
 		outTerminal: isTerminal(os.Stdout), errTerminal: isTerminal(os.Stderr), inTerminal: isTerminal(os.Stdin),
 		env: os.Getenv, dir: os.Getwd, now: time.Now, disk: disk{},
+		git: func() (git, error) { return findGit(os.Environ()) },
 	}
 	if s.outTerminal {
 		s.width = terminalWidth(os.Stdout)

@@ -170,19 +170,23 @@ func codebookEntryOf(b *lint.BookInUse) codebookEntry {
 		Name: b.Name, Version: b.Version, Edition: filled(b.Edition), Digest: b.Digest, Embedded: b.Embedded,
 		Params: make([]parameterEntry, 0, len(b.Parameters)),
 	}
-	for _, p := range b.Parameters {
-		entry := parameterEntry{Name: p.Name, Unit: p.Unit, SetAt: place(p.SetAt)}
-		switch {
-		case p.Value != nil:
-			entry.Value = scalar{number(p.Value)}
-		case p.Yes != nil:
-			entry.Value = scalar{*p.Yes}
-		case p.Word != "":
-			entry.Value = scalar{p.Word}
-		}
-		e.Params = append(e.Params, entry)
+	for i := range b.Parameters {
+		e.Params = append(e.Params, parameterEntryOf(&b.Parameters[i]))
 	}
 	return e
+}
+
+func parameterEntryOf(p *lint.ParameterInUse) parameterEntry {
+	entry := parameterEntry{Name: p.Name, Unit: p.Unit, SetAt: place(p.SetAt)}
+	switch {
+	case p.Value != nil:
+		entry.Value = scalar{number(p.Value)}
+	case p.Yes != nil:
+		entry.Value = scalar{*p.Yes}
+	case p.Word != "":
+		entry.Value = scalar{p.Word}
+	}
+	return entry
 }
 
 func designEntryOf(d *lint.DesignResult) designEntry {

@@ -13,9 +13,9 @@ import (
 
 // Measures of a picture, in its own units.
 const (
-	width   = 360.0
-	left    = 42.0 // of the axes' frame
-	right   = 350.0
+	width = 360.0
+	left  = 42.0 // of the axes' frame
+	right = 350.0
 
 	lineGap = 14.0
 

@@ -131,7 +131,6 @@ func (p *panel) mark(what, curve string, x, y float64, class string) {
 		plain([]float64{x}, p.x.unit), plain([]float64{y}, p.y.unit), num(p.x.at(x)), num(p.y.at(y)))
 }
 
-
 // crossing gives where a falling curve comes down to a value of y, on the paper.
 func (p *panel) crossing(fact *facts.Fact, y float64) (x float64, ok bool) {
 	for n := len(fact.List) - 1; n > 0; n-- {

@@ -1,14 +1,12 @@
 package report
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
 	"stringline/lint"
 	"stringline/lint/facts"
 	"stringline/lint/verdict"
-	"stringline/schema/quantity"
 	"stringline/schema/source"
 )
 
@@ -102,6 +100,7 @@ type WorkLine struct {
 	Note    string
 	Origin  string
 	Source  string // of the method; empty for attributes
+	Inputs  []int  // numbers of the lines that it is made of
 }
 
 // WorkLines numbers the workings of facts: what a line is made of stands above
@@ -121,7 +120,7 @@ func WorkLines(s *facts.System, ids ...string) ([]WorkLine, map[string]int) {
 		f := &l.work.Fact
 		out := WorkLine{
 			Number: l.number, Fact: f.ID, Value: factEntry(f, l.work.Entry.Attribute), Known: f.Known,
-			Formula: refer(l, lines), Note: l.work.Note, Origin: origin(l),
+			Formula: refer(l, lines), Note: l.work.Note, Origin: origin(l), Inputs: l.inputs,
 		}
 		if !l.work.Entry.Attribute {
 			out.Says, out.Source = f.Says, l.work.Entry.Source
@@ -180,10 +179,11 @@ var typesetter = strings.NewReplacer("degC", "°C", "mm2", "mm²", "W/m2", "W/m�
 // has: °C for degC, mm² for mm2. Texts from a design are left as they are.
 func Typeset(text string) string { return typesetter.Replace(text) }
 
-// InUnit writes a number that is in a document's unit already.
-func InUnit(value float64, unit string) string {
-	if u, ok := quantity.DocumentUnit(unit); ok {
-		return quantity.Format(u.ToSI(value), unit)
-	}
-	return fmt.Sprint(value)
-}
+// Show writes a number that is in a document's unit as people read it.
+func Show(value float64, unit string) string { return show(value, unit) }
+
+// Empty is the empty entry of a unit.
+func Empty(unit string) string { return empty(unit) }
+
+// Percent writes a share as a percentage.
+func Percent(share float64) string { return percent(share) }

@@ -7,7 +7,8 @@ import (
 
 // item is one thing in a chain, drawn once.
 type item struct {
-	id      string // of its subject
+	id      string // of its subject; empty for what is no subject by itself
+	of      string // the subject that it belongs to, where it is none by itself
 	kind    string // "fuse", "cable_run", "string"
 	symbol  symbol
 	heading string

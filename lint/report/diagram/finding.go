@@ -21,6 +21,9 @@ type finding struct {
 func (p *plan) mark(d *lint.DesignResult) {
 	shown := map[string]string{} // by subject: the item that it is shown beside
 	p.each(func(it *item) {
+		if it.id == "" {
+			return
+		}
 		shown[it.id] = it.id
 		for _, other := range it.also {
 			if _, taken := shown[other]; !taken {

@@ -10,14 +10,14 @@ func (r *reader) grounding() *chain {
 		"negative": "DC negative grounded", "positive": "DC positive grounded", "floating": "DC floating, no pole grounded", "_____": "DC grounded at _____ pole",
 	}[dc]
 	electrode := &item{id: id, kind: "grounding", symbol: earth, heading: id, says: pole, lines: []string{
-		pole + ", " + r.text(id+".dc_bonds") + " bonds",
+		pole + ", " + many(r.text(id+".dc_bonds"), "bond"),
 		"ground-fault protection: " + r.text(id+".ground_fault_protection"),
 		"AC neutral bonds: " + r.text(id+".neutral_bonds")}}
-	frames := &item{id: id + ".frames_bonded", kind: "equipment_ground", symbol: protectiveEarth, heading: "equipment ground",
+	frames := &item{of: id, kind: "equipment_ground", symbol: protectiveEarth, heading: "equipment ground",
 		says: "equipment ground", lines: []string{"panel frames and cases bonded: " + r.text(id+".frames_bonded")}}
 	c := &chain{items: []*item{electrode, frames}}
 	if fitted, known := r.yes(id + ".surge_protection"); !known || fitted {
-		c.items = append(c.items, &item{id: id + ".surge_protection", kind: "surge_protection", symbol: arrester, heading: "surge protective device",
+		c.items = append(c.items, &item{of: id, kind: "surge_protection", symbol: arrester, heading: "surge protective device",
 			says: "surge protection", lines: []string{"fitted: " + r.text(id+".surge_protection")}})
 	} else {
 		electrode.lines = append(electrode.lines, "surge protection: no")

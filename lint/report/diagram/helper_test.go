@@ -16,7 +16,6 @@ import (
 	"stringline/rules"
 )
 
-
 // examplesDate is the day on which the examples are judged.
 const examplesDate = "2026-11-25"
 

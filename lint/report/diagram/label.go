@@ -22,19 +22,39 @@ func (r *reader) text(id string) string {
 	case f.Known && f.Kind == facts.YesNo:
 		return map[bool]string{true: "yes", false: "no"}[f.Yes]
 	case f.Known && f.Kind == facts.Quantity:
-		return quantity.Format(f.SI, f.Unit)
+		return tied(quantity.Format(f.SI, f.Unit))
 	case f.Known:
 		texts := make([]string, len(f.List))
 		for i, v := range f.List {
-			texts[i] = quantity.Format(v, f.Unit)
+			texts[i] = tied(quantity.Format(v, f.Unit))
 		}
 		return strings.Join(texts, ", ")
 	case f.AtLeast != nil:
-		return "at least " + quantity.Format(*f.AtLeast, f.Unit)
+		return "at least " + tied(quantity.Format(*f.AtLeast, f.Unit))
 	case f.Unit == "word" || f.Unit == "yes_no" || f.Unit == "":
 		return "_____"
 	}
-	return "_____ " + f.Unit
+	return tied("_____ " + f.Unit)
+}
+
+// strong gives a current that may be large: in kA from 1000 A up.
+func (r *reader) strong(id string) string {
+	f, ok := r.system.Fact(id)
+	switch {
+	case ok && f.Known && f.SI >= 1000:
+		return tied(quantity.Format(f.SI, "kA"))
+	case ok && f.AtLeast != nil && *f.AtLeast >= 1000:
+		return "at least " + tied(quantity.Format(*f.AtLeast, "kA"))
+	}
+	return r.text(id)
+}
+
+// many gives a count with its word.
+func many(count, word string) string {
+	if count == "1" {
+		return count + " " + word
+	}
+	return count + " " + word + "s"
 }
 
 // number gives a known quantity in SI.
@@ -56,9 +76,9 @@ func (r *reader) size(s *facts.Subject, name string) string {
 		return r.text(s.ID() + "." + name)
 	}
 	if v, ok := s.Block().Value(name); ok && !v.Bad && (v.Written.Symbol == "AWG" || v.Written.Symbol == "kcmil") {
-		return quantity.Format(f.SI, v.Written.Symbol)
+		return tied(quantity.Format(f.SI, v.Written.Symbol))
 	}
-	return quantity.Format(f.SI, f.Unit)
+	return tied(quantity.Format(f.SI, f.Unit))
 }
 
 // data gives a known quantity as an attribute, in SI.
@@ -76,14 +96,6 @@ func name(id string) string {
 	return rest
 }
 
-// times reads "2 x ", or nothing for one.
-func times(count string) string {
-	if count == "1" {
-		return ""
-	}
-	return count + " x "
-}
-
 func (r *reader) stringItem(s *facts.Subject) *item {
 	id := s.ID()
 	parallel := r.text(id + ".parallel")
@@ -96,19 +108,16 @@ func (r *reader) stringItem(s *facts.Subject) *item {
 		}
 	}
 	series := strings.Join(panels, " + ") + " in series"
-	lines := []string{series}
-	switch parallel {
-	case "1":
-	case "_____":
-		lines = append(lines, "_____ such strings in parallel")
-	default:
-		lines = append(lines, parallel+" such strings in parallel, each:")
+	each := ""
+	if parallel != "1" {
+		series += ", " + parallel + " such strings in parallel"
+		each = "each "
 	}
-	lines = append(lines,
-		"Voc "+r.text(id+".voc_cold")+" coldest, "+r.text(id+".voc_stc")+" at 25 degC",
-		"Isc "+r.text(id+".isc_stc")+", "+r.text(id+".pmax_stc")+", series fuse at most "+r.text(id+".series_fuse_max"))
+	lines := []string{series,
+		each + "Voc " + r.text(id+".voc_cold") + " coldest, Isc " + r.text(id+".isc_stc") + ", " + r.text(id+".pmax_stc"),
+		"series fuse at most " + r.text(id+".series_fuse_max")}
 	return &item{id: id, kind: "string", symbol: photovoltaic, heading: id, lines: lines, also: also, count: beside(parallel),
-		says: fmt.Sprintf("%s (%s%s)", id, times(parallel), series)}
+		says: fmt.Sprintf("%s (%s)", id, series)}
 }
 
 // beside is the number beside a symbol that stands for several.
@@ -129,7 +138,7 @@ func (r *reader) inputItem(s *facts.Subject) *item {
 	id := s.ID()
 	controller := s.Linked("controller")[0].ID()
 	return &item{id: id, kind: "pv_input", symbol: node, heading: id, says: id, lines: []string{
-		r.text(id+".parallel_strings") + " strings, " + r.text(id+".pmax_stc"),
+		many(r.text(id+".parallel_strings"), "parallel string") + ", " + r.text(id+".pmax_stc"),
 		"Voc " + r.text(id+".voc_cold") + " coldest, allowed " + r.text(controller+".pv_voltage_max"),
 		"Isc " + r.text(id+".isc_stc") + ", most " + r.text(id+".isc_max") + ", allowed " + r.text(controller+".pv_short_circuit_max"),
 	}}
@@ -157,7 +166,7 @@ func (r *reader) managed(bank *facts.Subject) bool {
 
 func (r *reader) managementItem(bank *facts.Subject) *item {
 	battery := bank.Linked("battery")[0].ID()
-	return &item{id: battery + ".bms", kind: "bms", symbol: management, heading: "management system of each " + name(battery), says: "the batteries' management",
+	return &item{of: bank.ID(), kind: "bms", symbol: management, heading: "management system of each " + name(battery), says: "the batteries' management",
 		lines: []string{"opens at " + r.text(battery+".bms.charge_cutoff") + " charge, " + r.text(battery+".bms.discharge_cutoff") + " discharge",
 			"and at " + r.text(battery+".bms.over_voltage") + ", " + r.text(battery+".bms.under_voltage")}}
 }
@@ -169,7 +178,7 @@ func (r *reader) bankItem(s *facts.Subject) *item {
 		lines: []string{
 			r.text(id+".series") + " in series x " + r.text(id+".parallel") + " in parallel of " + name(sheet) + ", " + r.text(sheet+".chemistry"),
 			r.text(id+".nominal") + ", " + r.text(id+".capacity") + ", " + r.text(id+".energy"),
-			"short circuit " + r.text(id+".short_circuit_current"),
+			"short circuit " + r.strong(id+".short_circuit_current"),
 		}}
 }
 
@@ -206,11 +215,14 @@ func (r *reader) runItem(s *facts.Subject) *item {
 	if per != "1" {
 		first = "2 poles, each " + per + " x " + size
 	}
+	ampacity := "ampacity " + r.text(id+".ampacity")
+	if per != "1" {
+		ampacity += " each"
+	}
 	lines := []string{
-		first + " " + r.text(id+".material") + ", insulation " + r.text(id+".insulation") + ", " + r.text(id+".voltage"),
-		r.text(id+".length") + " one way, " + r.text(id+".method"),
-		"carries " + r.text(id+".current") + ", ampacity " + r.text(id+".ampacity"),
-		"drop " + r.text(id+".voltage_drop") + ", " + r.text(id+".voltage_drop_share"),
+		first + " " + r.text(id+".material") + ", " + r.text(id+".insulation") + ", " + r.text(id+".voltage"),
+		r.text(id+".length") + " one way, " + r.text(id+".method") + ", drop " + r.text(id+".voltage_drop") + ", " + r.text(id+".voltage_drop_share"),
+		"carries " + r.text(id+".current") + ", " + ampacity,
 	}
 	if _, known := r.number(id + ".grounding_size"); known {
 		lines = append(lines, "grounding conductor "+r.size(s, "grounding_size"))
@@ -250,13 +262,18 @@ func (r *reader) protectionItem(s, owner *facts.Subject) *item {
 	if kind == "breaker" {
 		draw = breaker
 	}
-	lines := []string{what + " " + r.text(id+".rating") + ", " + r.text(id+".voltage") + " " + r.dc(id),
-		"interrupts " + r.text(id+".interrupts") + ", fault " + r.text(id+".fault_current")}
-	if kind == "breaker" {
-		lines = append(lines, r.text(id+".poles")+" poles, polarized "+r.text(id+".polarized"))
-	}
+	first := what + " " + r.text(id+".rating") + ", " + r.text(id+".voltage") + " " + r.dc(id)
+	var last []string
 	if _, known := r.number(id + ".distance"); known {
-		lines = append(lines, r.text(id+".distance")+" unprotected before it")
+		last = append(last, r.text(id+".distance")+" unprotected before it")
+	}
+	if kind == "breaker" {
+		first += ", " + many(r.text(id+".poles"), "pole")
+		last = append(last, "polarized: "+r.text(id+".polarized"))
+	}
+	lines := []string{first, "interrupts " + r.strong(id+".interrupts") + ", fault " + r.strong(id+".fault_current")}
+	if len(last) > 0 {
+		lines = append(lines, strings.Join(last, ", "))
 	}
 	it := &item{id: id, kind: kind, symbol: draw, heading: id, says: kind + " " + r.text(id+".rating"), data: r.data("data-rating", id+".rating")}
 	it.lines, it.count = alike(lines, r.alike(s, owner)), beside(r.alike(s, owner))
@@ -272,7 +289,7 @@ func (r *reader) disconnectItem(s, owner *facts.Subject) *item {
 		draw, load = disconnector, "NOT to be opened under load"
 	}
 	it := &item{id: id, kind: "disconnect", symbol: draw, heading: id, says: "switch " + r.text(id+".rating"), data: r.data("data-rating", id+".rating")}
-	lines := []string{"switch " + r.text(id+".rating") + ", " + r.text(id+".voltage") + " " + r.dc(id) + ", " + r.text(id+".poles") + " poles", load}
+	lines := []string{"switch " + r.text(id+".rating") + ", " + r.text(id+".voltage") + " " + r.dc(id) + ", " + many(r.text(id+".poles"), "pole"), load}
 	it.lines, it.count = alike(lines, r.alike(s, owner)), beside(r.alike(s, owner))
 	return it
 }

@@ -22,54 +22,43 @@ type canvas struct {
 	left   float64 // of the column at work
 	y      float64
 	bottom float64 // of the lowest column
+	used   int     // columns
+}
+
+// frame is a part of a bank's circuits that stands on one busbar as drawn.
+type frame struct {
+	section   *section
+	columns   [][]*chain
+	continued bool // the busbar comes from the sheet before
+	goesOn    bool // and goes on on the next
 }
 
 // right is where texts of the column must end.
 func (c *canvas) right() float64 { return c.left + c.layout.Column - margin }
 
-// draw places the whole plan and leaves the drawing's height in bottom.
-func (c *canvas) draw(p *plan) {
-	c.y = margin
-	for _, s := range p.sections {
-		c.section(s)
-		c.y = c.bottom + 18
-	}
-	if len(p.sections) == 0 {
-		c.text(margin, "No bank is described, so nothing can be drawn.", false, ink())
-	}
-	if p.grounding != nil {
-		c.left = 0
-		top := c.y
-		for i, it := range p.grounding.items {
-			c.row(it, margin+14, i == 0, true)
-		}
-		_ = top
-	}
-	c.notes(p)
-	c.bottom = math.Max(c.bottom, c.y)
-}
-
-// section draws a bank's busbar with all that joins it, shared out between the
-// columns.
-func (c *canvas) section(s *section) {
+// frame draws a bank's busbar with what joins it, column by column.
+func (c *canvas) frame(f *frame) {
 	c.left = 0
-	c.text(margin, "Busbar of "+s.bank.ID(), true, ink())
+	name := "Busbar of " + f.section.bank.ID()
+	if f.continued {
+		name += ", continued"
+	}
+	c.text(margin, name, true, ink())
 	c.y += 4
 	top := c.y
-	columns := c.share(s.chains())
 	lowest := top
-	spans := make([]float64, len(columns))
-	for i, column := range columns {
+	spans := make([]float64, len(f.columns))
+	for i, column := range f.columns {
 		c.left, c.y = float64(i)*c.layout.Column, top+8
 		for _, part := range column {
-			spans[i] = c.branch(s, part)
+			spans[i] = c.branch(f.section, part)
 			c.y += 10
 		}
 		lowest = math.Max(lowest, c.y)
 	}
-	c.open("g", attribute{"data-kind", "busbar"}, attribute{"data-of", s.bank.ID()}, attribute{"stroke-width", busWidth})
-	c.words("title", "busbar of "+s.bank.ID())
-	for i := range columns {
+	c.open("g", attribute{"data-kind", "busbar"}, attribute{"data-of", f.section.bank.ID()}, attribute{"stroke-width", busWidth})
+	c.words("title", name)
+	for i := range f.columns {
 		x := float64(i)*c.layout.Column + margin + 8
 		c.line(x, top, x, spans[i])
 		if i > 0 {
@@ -78,7 +67,24 @@ func (c *canvas) section(s *section) {
 	}
 	c.shut("g")
 	c.y, c.left = lowest, 0
-	c.bottom = math.Max(c.bottom, lowest)
+	if f.goesOn {
+		c.text(margin, "goes on on the next sheet", false, faint())
+	}
+	c.used = max(c.used, len(f.columns))
+	c.bottom = math.Max(c.bottom, c.y)
+}
+
+// tail draws what belongs to no bank: grounding, and what symbols cannot show.
+func (c *canvas) tail(p *plan) {
+	c.left = 0
+	if len(p.sections) == 0 {
+		c.text(margin, "No bank is described: there is nothing to draw.", true, supply())
+	}
+	for _, it := range p.grounding.items {
+		c.row(it, margin+14, true, true)
+	}
+	c.notes(p)
+	c.bottom = math.Max(c.bottom, c.y)
 }
 
 // branch draws one chain that joins the busbar and tells where it does.
@@ -186,8 +192,11 @@ func (c *canvas) row(it *item, x float64, head, end bool) {
 	y := c.y + reach + 2
 	height := math.Max(2*reach+4, float64(len(texts))*lineHeight+between)
 
-	attributes := append([]attribute{{"data-id", it.id}, {"data-kind", it.kind}}, it.data...)
-	c.open("g", attributes...)
+	whose := attribute{"data-id", it.id}
+	if it.id == "" {
+		whose = attribute{"data-of", it.of}
+	}
+	c.open("g", append([]attribute{whose, {"data-kind", it.kind}}, it.data...)...)
 	c.words("title", it.title())
 	if !head {
 		c.line(x, c.y, x, y-reach)
@@ -197,7 +206,7 @@ func (c *canvas) row(it *item, x float64, head, end bool) {
 	}
 	it.symbol(&c.picture, x, y)
 	if it.count != "" {
-		c.label(x-7, y+13, it.count, false, faint(), attribute{"text-anchor", "end"}, attribute{"font-size", "9"})
+		c.label(x-13, y+13, it.count, false, faint(), attribute{"text-anchor", "end"}, attribute{"font-size", "9"})
 	}
 	for i, t := range texts {
 		base := c.y + lineHeight*float64(i+1) - 2
@@ -224,19 +233,14 @@ func (c *canvas) text(x float64, words string, bold bool, h hue) {
 
 // share parts the chains between the columns, in order, so that the highest
 // column is as low as can be.
-func (c *canvas) share(parts []*chain) [][]*chain {
-	if c.layout.Columns < 2 {
-		return [][]*chain{parts}
-	}
-	heights := make([]float64, len(parts))
+func (c *canvas) share(parts []*chain, heights []float64) [][]*chain {
 	limit := 0.0
-	for i, part := range parts {
-		heights[i] = c.height(part)
-		limit = math.Max(limit, heights[i])
+	for _, h := range heights {
+		limit = math.Max(limit, h)
 	}
 	for {
 		columns := fill(parts, heights, limit)
-		if len(columns) <= c.layout.Columns {
+		if len(columns) <= max(1, c.layout.Columns) {
 			return columns
 		}
 		limit *= 1.02

@@ -4,9 +4,6 @@ import (
 	"fmt"
 	"io"
 	"strings"
-
-	"stringline/lint"
-	"stringline/lint/report"
 )
 
 // line is one line of text beside a symbol.
@@ -61,10 +58,7 @@ func (f *finding) lines(room float64) []line {
 
 // title is what a screen reader says of an item, and a pointer shows.
 func (it *item) title() string {
-	if it.heading == it.id {
-		return it.id + ": " + strings.Join(it.lines, "; ")
-	}
-	return it.heading + " (" + it.id + "): " + strings.Join(it.lines, "; ")
+	return it.heading + ": " + strings.Join(it.lines, "; ")
 }
 
 func (c *canvas) label(x, y float64, words string, bold bool, h hue, more ...attribute) {
@@ -97,20 +91,15 @@ func (c *canvas) notes(p *plan) {
 }
 
 // write writes the drawing with its head.
-func (c *canvas) write(w io.Writer, d *lint.DesignResult, p *plan) error {
-	wide := c.layout.Column
-	for _, s := range p.sections {
-		if c.layout.Columns > 1 && len(c.share(s.chains())) > 1 {
-			wide = c.layout.Column * float64(len(c.share(s.chains())))
-		}
-	}
+func (c *canvas) write(w io.Writer, title, description string) error {
+	wide, high := place(c.layout.Column*float64(max(1, c.used))), place(c.bottom+margin)
 	var out picture
 	out.open("svg", attribute{"xmlns", "http://www.w3.org/2000/svg"}, attribute{"role", "graphics-document"},
-		attribute{"viewBox", "0 0 " + place(wide) + " " + place(c.bottom+margin)}, attribute{"width", place(wide)}, attribute{"height", place(c.bottom + margin)},
+		attribute{"viewBox", "0 0 " + wide + " " + high}, attribute{"width", wide}, attribute{"height", high},
 		attribute{"font-family", "system-ui, 'DejaVu Sans', Verdana, sans-serif"}, attribute{"font-size", place(letter)},
 		attribute{"style", "max-width:100%;height:auto"}, attribute{"class", "one-line"})
-	out.words("title", "One-line diagram of "+report.Escape(d.Name))
-	out.words("desc", p.describe())
+	out.words("title", title)
+	out.words("desc", description)
 	if c.layout.Alone {
 		out.words("style", standAlone)
 	}

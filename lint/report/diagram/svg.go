@@ -5,6 +5,7 @@ import (
 	"encoding/xml"
 	"math"
 	"strconv"
+	"strings"
 )
 
 // picture collects SVG elements. Texts and attributes are escaped by the XML
@@ -15,6 +16,7 @@ type picture struct{ bytes.Buffer }
 type attribute struct{ name, value string }
 
 func escaped(text string) string {
+	text = strings.ReplaceAll(text, tie, " ")
 	var b bytes.Buffer
 	// EscapeText fails only where its writer does; a buffer does not.
 	_ = xml.EscapeText(&b, []byte(text))

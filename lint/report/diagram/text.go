@@ -13,6 +13,13 @@ const (
 	boldWider  = 1.12 // how much wider bold letters are
 )
 
+// tie is the space between a number and its unit: no line is broken there. It is
+// written as a plain space.
+const tie = "\u00a0"
+
+// tied makes a quantity of one piece.
+func tied(quantity string) string { return strings.ReplaceAll(quantity, " ", tie) }
+
 // advance tells how wide a letter is, as a share of its height. The figures are
 // those of the widest sans-serif faces in common use (rounded up, from memory),
 // so that a text in any other face takes no more room than was kept for it.
@@ -23,6 +30,8 @@ func advance(r rune) float64 {
 	case r >= 0x2E80 && r <= 0xA4CF, r >= 0xAC00 && r <= 0xD7A3, r >= 0xF900 && r <= 0xFAFF,
 		r >= 0xFE30 && r <= 0xFE6F, r >= 0xFF00 && r <= 0xFF60, r >= 0x1F000:
 		return 1.1
+	case r == 0xA0:
+		return 0.42
 	case r >= 0x80:
 		return 0.85
 	case strings.ContainsRune("il|j'!I", r):
@@ -73,7 +82,10 @@ func shorten(text string, room float64, bold bool) string {
 func wrap(text string, room float64, bold bool) []string {
 	var lines []string
 	line := ""
-	for _, word := range strings.Fields(text) {
+	for _, word := range strings.Split(text, " ") {
+		if word == "" {
+			continue
+		}
 		word = shorten(word, room, bold)
 		switch {
 		case line == "":

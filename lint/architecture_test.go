@@ -29,6 +29,7 @@ var rooms = []string{
 	"lint/judge",
 	"lint/survey",
 	"lint",
+	"lint/commission",
 	"lint/report",
 	"lint/linttest",
 	"rules",
@@ -38,14 +39,15 @@ var rooms = []string{
 // strangers are rooms that must not know each other although one stands above
 // the other in the list.
 var strangers = map[string][]string{
-	"lint/physics": {"schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook"},
-	"lint/verdict": {"schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts"},
-	"lint/judge":   {"lint/physics", "schema/workshop"},
-	"lint/survey":  {"lint/physics", "lint/facts", "lint/judge", "lint/verdict"},
-	"lint":         {"lint/physics"},
-	"lint/report":  {"lint/physics", "lint/judge"},
-	"rules":        {"schema/quantity", "schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge", "lint/survey", "lint", "lint/report"},
-	"cmd":          {"lint/physics", "lint/judge"},
+	"lint/physics":    {"schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook"},
+	"lint/verdict":    {"schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts"},
+	"lint/judge":      {"lint/physics", "schema/workshop"},
+	"lint/survey":     {"lint/physics", "lint/facts", "lint/judge", "lint/verdict"},
+	"lint":            {"lint/physics"},
+	"lint/commission": {"lint/physics", "lint/judge", "schema/hcltext", "schema/workshop", "schema/codebook"},
+	"lint/report":     {"lint/physics", "lint/judge"},
+	"rules":           {"schema/quantity", "schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge", "lint/survey", "lint", "lint/commission", "lint/report"},
+	"cmd":             {"lint/physics", "lint/judge"},
 }
 
 // kept says where alone a library may be imported.

@@ -11,8 +11,8 @@ import (
 	"github.com/spf13/cobra"
 
 	"stringline/lint"
+	"stringline/lint/commission"
 	"stringline/lint/report/sheet"
-	"stringline/lint/verdict"
 )
 
 func (s *streams) sheet(code *int) *cobra.Command {
@@ -36,6 +36,8 @@ func (s *streams) sheet(code *int) *cobra.Command {
 	option.StringP("output", "o", "", "write to `FILE`; - is standard output")
 	option.String("diagram", "", "write the picture `NAME` alone, as SVG")
 	option.String("parts", "", "write the parts list alone, in `FORM` csv")
+	option.String("cell-temperature", "", "`TEMPERATURE` that the meters are expected at: 41degC")
+	option.String("irradiance", "", "`LIGHT` that the meters are expected at: 820W/m2")
 	option.String("reject-from", "fix", "least `GRADE` with exit state 1: stop, fix or advise")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	outsideOptions(c)
@@ -44,10 +46,17 @@ func (s *streams) sheet(code *int) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		r, d, err := s.judgeOne(c, args[0])
+		if want.moment.CellTemperature, err = measuredOption(c, "cell-temperature", "degC", -60, 120); err != nil {
+			return err
+		}
+		if want.moment.Irradiance, err = measuredOption(c, "irradiance", "W/m2", 0, 1600); err != nil {
+			return err
+		}
+		r, d, err := s.designToCommission(c, args[0])
 		if err != nil {
 			return err
 		}
+		want.moment.Date, want.moment.Books = r.Date, r.Books
 		if err := want.known(d); err != nil {
 			return err
 		}
@@ -58,7 +67,10 @@ func (s *streams) sheet(code *int) *cobra.Command {
 }
 
 // sheetRequest is what is to be written, and where to.
-type sheetRequest struct{ file, diagram, parts string }
+type sheetRequest struct {
+	file, diagram, parts string
+	moment               commission.Conditions
+}
 
 func sheetRequestOf(c *cobra.Command) (*sheetRequest, error) {
 	want := &sheetRequest{}
@@ -100,37 +112,6 @@ func (want *sheetRequest) named() error {
 	return fmt.Errorf("-o %s: the name of %s ends in %s, so that it cannot take the place of a design or of what a design reads", want.file, what, endings[0])
 }
 
-// judgeOne judges exactly one design as check does. The design could be read, if
-// perhaps not all of it.
-func (s *streams) judgeOne(c *cobra.Command, path string) (*lint.Result, *lint.DesignResult, error) {
-	reject, err := oneOf(c, "reject-from", string(verdict.Stop), string(verdict.Fix), string(verdict.Advise))
-	if err != nil {
-		return nil, nil, err
-	}
-	one := request{paths: []string{path}, rejectFrom: verdict.Grade(reject)}
-	if err := one.outside(c); err != nil {
-		return nil, nil, err
-	}
-	if one.date, err = s.date(c); err != nil {
-		return nil, nil, err
-	}
-	r, err := s.judge(c.Context(), one)
-	if err != nil {
-		return nil, nil, err
-	}
-	if len(r.Designs) != 1 {
-		if len(r.Problems) > 0 {
-			return nil, nil, r.Problems
-		}
-		return nil, nil, fmt.Errorf("%s holds %d designs; name one", path, len(r.Designs))
-	}
-	d := &r.Designs[0]
-	if d.System == nil {
-		return nil, nil, fmt.Errorf("%s could not be read:\n%w", d.File, slices.Concat(r.Problems, d.Problems))
-	}
-	return r, d, nil
-}
-
 // known refuses a picture that the design does not have.
 func (want *sheetRequest) known(d *lint.DesignResult) error {
 	if want.diagram == "" {
@@ -148,7 +129,7 @@ func (s *streams) deliver(want *sheetRequest, r *lint.Result, d *lint.DesignResu
 		case want.parts != "":
 			return sheet.Parts(w, d)
 		}
-		return sheet.Write(w, r, d)
+		return sheet.Write(w, r, d, want.moment)
 	}
 	if want.file == "-" {
 		return s.write(r.Exit, build)
@@ -160,6 +141,6 @@ func (s *streams) deliver(want *sheetRequest, r *lint.Result, d *lint.DesignResu
 	if err := replaceFile(want.file, []byte(b.String())); err != nil {
 		return s.fail(fmt.Errorf("writing %s: %w", want.file, err))
 	}
-	s.say(sheet.Told(r, d))
+	s.say(want.file + " written; " + sheet.Told(r, d))
 	return r.Exit
 }

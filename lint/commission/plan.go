@@ -48,8 +48,7 @@ type Head struct {
 	Date             string // yyyy-mm-dd, decides the ends of waivers
 	Codebooks        []Codebook
 	Waivers          []Waiver // in force
-	// Serials are the devices whose serial number and firmware are noted, one
-	// for each: a bank of four batteries has four.
+	// Serials are the devices whose serial number and firmware are noted.
 	Serials []Blank
 	// Blanks are the rest that is filled in by hand: instruments, weather.
 	Blanks []Blank
@@ -65,14 +64,15 @@ type Waiver struct{ Rule, About, Reason, ApprovedBy, Expires string }
 type Blank struct {
 	About string // id of the block that it is about; "" for the system
 	What  string // what to write, in words
+	Count int    // how many of it there are: a bank of four batteries has four numbers
 }
 
 // Now is the light and the warmth at the moment of the measurements.
 type Now struct {
 	CellTemperature *float64 // degC; nil where it was not given
 	Irradiance      *float64 // W/m2 in the plane of the array; nil where it was not given
-	// Supply says what is needed and how to give it; empty where all is there.
-	Supply []string
+	// Missing are facts.NowCell and facts.NowIrradiance, where they were not given.
+	Missing []string
 	// Note warns where the light is too faint to judge by; "" elsewhere.
 	Note string
 }
@@ -151,9 +151,18 @@ type Line struct {
 	// Expect is what is expected. Of a measurement the first is what the meter
 	// should show; further ones are limits that it is held against as well.
 	Expect []Expected
-	// Due is how many readings the line wants: the strings of a block that
-	// stand in parallel, the batteries of a bank. 0 for a line without a box.
+	// Of is what a reading block of the design says in `of` to record it; "" where
+	// the design has no place for it and it is noted on paper.
+	Of string
+	// Unit is that of its reading boxes.
+	Unit string
+	// Due is how many readings the line wants: as many as strings of a block stand
+	// in parallel. 0 for a line without a box, and for one that is judged on the
+	// readings of other lines (how far like strings are apart).
 	Due int
+	// Found is what the readings of other lines come to, where the line is judged
+	// on them; nil where there are too few, and for other lines.
+	Found *float64
 	// Readings are those that the design records, as it lists them.
 	Readings []Reading
 	// Remains is how many of those due are not recorded.
@@ -165,41 +174,38 @@ type Line struct {
 
 // Relations of an expected value to what is found.
 const (
-	About   = "about"    // Value, and from Low to High
+	Between = "between"  // from Low to High, ends included; Value is what is due
 	AtMost  = "at_most"  // not above Value
 	AtLeast = "at_least" // not below Value
-	Between = "between"  // from Low to High; Value is nil
 	Equals  = "equals"   // just that: a value that is programmed, a rating, a word
 )
 
-// Expected is what a line expects. Exactly one of Value, Word and Yes is set
-// where it is known, of a "between" Low and High; none where it is unknown.
+// Expected is what a line expects: a fact, or a figure that only a maker's sheet
+// tells. Exactly one of Value, Word and Yes is set where it is known, none where
+// it is not. Numbers are in Unit and unrounded: what shows them rounds.
 type Expected struct {
-	ID   string // of the fact; "" where nothing in the design tells it (a maker's torque)
-	Name string // what it is, in words: "rating", "open-circuit voltage"
-	// Relation is about, at_most, at_least, between or equals.
-	Relation string
+	ID       string // of the fact; one of the moment begins with "now."; "" where nothing in the design tells it
+	Name     string // what it is, in words: "rating", "open-circuit voltage"
+	Relation string // between, at_most, at_least or equals
 	Unit     string // documents' unit: "V", "A", "degC"; "" for a count, "word", "yes_no"
 	Value    *float64
 	Word     string
 	Yes      *bool
-	// Low and High are the ends of the band, both allowed; nil where there is
-	// none, or where it is unknown.
+	// Low and High are the ends of the band of a "between"; nil where the value is
+	// unknown, and for other relations.
 	Low, High *float64
 	// Tolerance is the band's half width as a share of Value (0.05 is 5 %); nil
 	// where the band is not made so.
 	Tolerance *float64
 	Says      string   // workings in one line
-	Missing   []string // ids of what would make it known
-	Supply    string   // what to supply where it is unknown, in words; "" where known
+	Missing   []string // ids of what would make it known, among them facts.NowCell and facts.NowIrradiance
+	Supply    string   // what to supply where no id names it: "the torque that its maker asks"; else ""
 	Assumed   []string // ids of facts that it rests on and that were assumed
 	Source    string   // where the figure or the band comes from
 }
 
 // Known tells whether the expected value is known.
-func (e *Expected) Known() bool {
-	return e.Value != nil || e.Word != "" || e.Yes != nil || e.Relation == Between && e.Low != nil && e.High != nil
-}
+func (e *Expected) Known() bool { return e.Value != nil || e.Word != "" || e.Yes != nil }
 
 // Reading is a measurement that the design records, judged at its own light and
 // warmth, not at those of the plan.
@@ -212,9 +218,9 @@ type Reading struct {
 	Value *float64 // nil where it was written and could not be read
 	// CellTemperature (degC) and Irradiance (W/m2) as recorded; nil where not.
 	CellTemperature, Irradiance *float64
-	// Expected is what was due at that light and warmth, Low and High the band,
-	// Tolerance its half width as a share, Difference (value - expected) /
-	// expected. All are nil where they are unknown.
+	// Expected is what was due at that light and warmth, Low and High the band (one
+	// alone for a limit), Tolerance its half width as a share, Difference (value -
+	// expected) / expected. They are nil where they are unknown or there is none.
 	Expected, Low, High, Tolerance, Difference *float64
 	// AtCold is what an open-circuit voltage comes to at the cold design
 	// temperature, in V, and Limit what the controller allows there; nil where
@@ -236,7 +242,6 @@ type Table struct {
 	At       []float64
 	Values   []float64 // as long as At; nil where unknown
 	Missing  []string
-	Supply   string
 	Assumed  []string
 	Constant string // what is held: "at 1000 W/m2"
 }
@@ -249,4 +254,6 @@ type Summary struct {
 	Due, Recorded, Remain, ByHand int
 	// InBand, OutOfBand, Waived and Unproven count recorded readings.
 	InBand, OutOfBand, Waived, Unproven int
+	// Apart counts the lines whose readings should agree and do not.
+	Apart int
 }

@@ -74,19 +74,37 @@ var (
 		})
 )
 
-// Apart derives how far readings that should agree are from each other: the
-// largest less the smallest, each as a share of what was due at its own light and
-// warmth, over the smallest. ids are of readings whose expected value is known;
-// ok is false where fewer than two are.
-func (s *System) Apart(about string, ids []string) (w *Work, ok bool) {
+// Spread says how readings that should agree are held against each other.
+type Spread uint8
+
+// The spreads. SpreadOfDue takes each reading as a share of what was due at its
+// own light and warmth, and tells (largest - smallest) / smallest, in %.
+// SpreadOfValue takes the readings as they are and tells the same.
+// SpreadDifference tells largest - smallest, in the readings' unit.
+const (
+	SpreadOfDue Spread = iota
+	SpreadOfValue
+	SpreadDifference
+)
+
+// Apart derives how far readings that should agree are from each other. ids are
+// of readings; those that are unknown, or not positive, are left out, for
+// SpreadOfDue also those of which nobody knows what was due. ok is false where
+// fewer than two are left, or there is no such subject.
+func (s *System) Apart(about string, ids []string, by Spread) (w *Work, ok bool) {
 	of, there := s.byID[about]
 	if !there {
 		return nil, false
 	}
-	w = &Work{subject: of, Entry: &Entry{Collection: of.collection.Name, Name: "readings_apart", Unit: "%",
-		Means:   "how far readings on like strings are from each other",
-		Formula: "(largest - smallest) / smallest of value / expected", Source: "IEC 62446-1"}}
-	w.Fact.ID, w.Fact.Unit = "now."+about+".readings_apart", "%"
+	w = &Work{subject: of, Entry: &Entry{Collection: of.collection.Name, Name: "now.readings_apart", Unit: "%",
+		Means: "how far readings that should agree are from each other", Formula: "(largest - smallest) / smallest of value", Source: "IEC 62446-1; " + commonPractice}}
+	w.Fact.ID = "now." + about + ".readings_apart"
+	switch by {
+	case SpreadOfDue:
+		w.Entry.Formula = "(largest - smallest) / smallest of value / expected"
+	case SpreadDifference:
+		w.Entry.Formula = "largest - smallest of value"
+	}
 	least, most, n := math.Inf(1), 0.0, 0
 	for _, id := range ids {
 		on, there := s.byID[id]
@@ -94,16 +112,32 @@ func (s *System) Apart(about string, ids []string) (w *Work, ok bool) {
 			continue
 		}
 		r, isReading := on.typed.(*Reading)
-		if !isReading || !readingValue.input(r).Fact.Known || !readingExpected.input(r).Fact.Known || readingExpected.input(r).Fact.SI <= 0 {
+		if !isReading || !positive(readingValue.input(r)) || by == SpreadOfDue && !positive(readingExpected.input(r)) {
 			continue
 		}
-		share := readingValue.Of(w, r) / readingExpected.Of(w, r)
-		least, most, n = math.Min(least, share), math.Max(most, share), n+1
+		v := readingValue.Of(w, r)
+		if by == SpreadOfDue {
+			v /= readingExpected.Of(w, r)
+		} else if by == SpreadDifference {
+			_, w.Entry.Unit = r.quantity()
+		}
+		least, most, n = math.Min(least, v), math.Max(most, v), n+1
 	}
-	if n < 2 || least <= 0 {
+	if n < 2 {
 		return nil, false
 	}
-	w.Say("%s to %s of what was due", say(least, "%"), say(most, "%"))
-	w.finish(value{number: (most - least) / least})
+	w.Fact.Unit = w.Entry.Unit
+	switch by {
+	case SpreadDifference:
+		w.Say("%s - %s", say(most, w.Fact.Unit), say(least, w.Fact.Unit))
+		w.finish(value{number: most - least})
+	case SpreadOfDue:
+		w.Say("%s to %s of what was due", say(least, "%"), say(most, "%"))
+		w.finish(value{number: (most - least) / least})
+	default:
+		w.finish(value{number: (most - least) / least})
+	}
 	return w, true
 }
+
+func positive(w *Work) bool { return w.Fact.Known && w.Fact.SI > 0 }

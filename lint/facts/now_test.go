@@ -203,12 +203,19 @@ func TestReadingsApart(t *testing.T) {
 	lit := "  cell_temperature = \"41 degC\"\n  irradiance       = \"820 W/m2\"\n"
 	second := "\nreading \"a-open-2\" {\n  of = \"string.south.a.voc\"\n  value = \"69.0 V\"\n" + lit + "}\n"
 	s := load(t, sheeted("  value = \"72.1 V\"\n", "  value = \"72.1 V\"\n"+lit)+second)
-	w, ok := s.Apart("string.south.a", []string{"reading.a-open", "reading.a-open-2"})
+	w, ok := s.Apart("string.south.a", []string{"reading.a-open", "reading.a-open-2"}, facts.SpreadOfDue)
 	if want := (72.1 - 69.0) / 69.0; !ok || !near(w.Fact.SI, want, 1e-9) {
 		t.Errorf("apart %+v, want %v", w, want)
 	}
+	both := []string{"reading.a-open", "reading.a-open-2"}
+	if w, ok := s.Apart("string.south.a", both, facts.SpreadDifference); !ok || w.Fact.Unit != "V" || !near(w.Fact.SI, 3.1, 1e-9) {
+		t.Errorf("in volts %+v, want 3.1 V", w)
+	}
+	if w, ok := s.Apart("string.south.a", both, facts.SpreadOfValue); !ok || w.Fact.Unit != "%" || !near(w.Fact.SI, 3.1/69, 1e-9) {
+		t.Errorf("of each other %+v, want 4.49 %%", w)
+	}
 	for _, ids := range [][]string{nil, {"reading.a-open"}, {"reading.a-open", "reading.none"}, {"reading.a-open", "bank.house"}} {
-		if _, ok := s.Apart("string.south.a", ids); ok {
+		if _, ok := s.Apart("string.south.a", ids, facts.SpreadOfDue); ok {
 			t.Errorf("%v are compared", ids)
 		}
 	}

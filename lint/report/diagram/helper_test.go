@@ -3,6 +3,7 @@ package diagram_test
 import (
 	"bytes"
 	"context"
+	"flag"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -15,6 +16,8 @@ import (
 	"stringline/lint/verdict"
 	"stringline/rules"
 )
+
+var update = flag.Bool("update", false, "write the golden files instead of comparing with them")
 
 // examplesDate is the day on which the examples are judged.
 const examplesDate = "2026-11-25"

@@ -110,7 +110,7 @@ func (r *reader) stringItem(s *facts.Subject) *item {
 	series := strings.Join(panels, " + ") + " in series"
 	each := ""
 	if parallel != "1" {
-		series += ", " + parallel + " such strings in parallel"
+		series += ", " + parallel + " in parallel"
 		each = "each "
 	}
 	lines := []string{series,
@@ -255,7 +255,7 @@ func (r *reader) protectionItem(s, owner *facts.Subject) *item {
 	id := s.ID()
 	kind := r.text(id + ".kind")
 	what := kind
-	if class, ok := r.system.Fact(id + ".class"); ok && class.Known {
+	if class, ok := r.system.Fact(id + ".class"); ok && class.Known && class.Word != "other" {
 		what += " " + report.Escape(class.Word)
 	}
 	draw := symbol(fuse)

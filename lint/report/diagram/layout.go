@@ -5,8 +5,8 @@ import "math"
 // Distances, in units of the drawing.
 const (
 	margin   = 6.0
-	step     = 34.0 // from a conductor to one that joins it
-	toText   = 24.0 // from a conductor to its texts
+	step     = 32.0 // from a conductor to one that joins it
+	toText   = 21.0 // from a conductor to its texts
 	between  = 6.0  // between two rows
 	joint    = 14.0 // height kept for a junction
 	aside    = 8.0  // of load terminals from the conductor that goes on
@@ -21,8 +21,9 @@ type canvas struct {
 	picture
 	left   float64 // of the column at work
 	y      float64
-	bottom float64 // of the lowest column
-	used   int     // columns
+	bottom float64   // of the lowest column
+	used   int       // columns
+	ends   []float64 // of each column of the last busbar
 }
 
 // frame is a part of a bank's circuits that stands on one busbar as drawn.
@@ -47,13 +48,14 @@ func (c *canvas) frame(f *frame) {
 	c.y += 4
 	top := c.y
 	lowest := top
-	spans := make([]float64, len(f.columns))
+	spans, ends := make([]float64, len(f.columns)), make([]float64, len(f.columns))
 	for i, column := range f.columns {
 		c.left, c.y = float64(i)*c.layout.Column, top+8
 		for _, part := range column {
 			spans[i] = c.branch(f.section, part)
 			c.y += 10
 		}
+		ends[i] = c.y
 		lowest = math.Max(lowest, c.y)
 	}
 	c.open("g", attribute{"data-kind", "busbar"}, attribute{"data-of", f.section.bank.ID()}, attribute{"stroke-width", busWidth})
@@ -70,18 +72,32 @@ func (c *canvas) frame(f *frame) {
 	if f.goesOn {
 		c.text(margin, "goes on on the next sheet", false, faint())
 	}
-	c.used = max(c.used, len(f.columns))
+	c.used, c.ends = max(c.used, len(f.columns)), ends
 	c.bottom = math.Max(c.bottom, c.y)
+}
+
+// shortest finds where the tail stands best: below the column that ends first.
+func (c *canvas) shortest() (left, y float64) {
+	if len(c.ends) == 0 {
+		return 0, c.y
+	}
+	at := 0
+	for i, end := range c.ends {
+		if end < c.ends[at] {
+			at = i
+		}
+	}
+	return float64(at) * c.layout.Column, c.ends[at] + 18
 }
 
 // tail draws what belongs to no bank: grounding, and what symbols cannot show.
 func (c *canvas) tail(p *plan) {
-	c.left = 0
+	c.left, c.y = c.shortest()
 	if len(p.sections) == 0 {
 		c.text(margin, "No bank is described: there is nothing to draw.", true, supply())
 	}
 	for _, it := range p.grounding.items {
-		c.row(it, margin+14, true, true)
+		c.row(it, c.left+margin+14, true, true)
 	}
 	c.notes(p)
 	c.bottom = math.Max(c.bottom, c.y)
@@ -172,13 +188,14 @@ func (c *canvas) fan(parts []*chain, x, inner float64, thick bool) {
 // item draws a row and what hangs on the item's own terminals, beside the
 // conductor that goes on.
 func (c *canvas) item(it *item, x float64, head, end bool) {
+	box := c.y + reach + 2 + 12 // where the case of the symbol ends
 	c.row(it, x, head, end)
 	if len(it.terminals) == 0 {
 		return
 	}
 	top := c.y
 	c.text(x+toText+aside, "load terminals", false, faint())
-	c.line(x+aside, top-4, x+aside, c.y)
+	c.line(x+aside, box, x+aside, c.y)
 	c.fan(it.terminals, x+aside, x+aside+step, false)
 	c.line(x, top, x, c.y)
 }

@@ -72,16 +72,15 @@ func (c *canvas) label(x, y float64, words string, bold bool, h hue, more ...att
 
 // notes writes what the symbols cannot show.
 func (c *canvas) notes(p *plan) {
-	c.left = 0
 	c.y += 8
 	for i := range p.elsewhere {
 		f := &p.elsewhere[i]
-		for _, l := range f.lines(c.right() - margin) {
+		for _, l := range f.lines(c.right() - c.left - margin) {
 			c.y += lineHeight
 			if l.sign != nil {
-				f.sign(&c.picture, margin+6, c.y-7)
+				f.sign(&c.picture, c.left+margin+6, c.y-7)
 			}
-			c.label(margin+15, c.y-3, l.words, true, l.hue)
+			c.label(c.left+margin+15, c.y-3, l.words, true, l.hue)
 		}
 	}
 	if len(p.left) > 0 {

@@ -69,7 +69,6 @@ type hue struct{ property, standIn string }
 // what to supply.
 func ink() hue    { return hue{"--ink", "#111111"} }
 func faint() hue  { return hue{"--faint", "#595959"} }
-func paper() hue  { return hue{"--paper", "#ffffff"} }
 func stop() hue   { return hue{"--stop", "#b3001b"} }
 func fix() hue    { return hue{"--fix", "#8a5a00"} }
 func supply() hue { return hue{"--supply", "#004b99"} }

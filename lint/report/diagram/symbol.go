@@ -96,9 +96,6 @@ func alternating(p *picture, x, y float64) {
 	p.path("M" + place(x-4.5) + " " + place(y+0.5) + "q2.2 -5 4.5 0t4.5 0")
 }
 
-// unstated is the sign for what the design does not tell.
-func unstated(*picture, float64, float64) {}
-
 // convert draws a converter (06-14-02 and after): what comes in stands above
 // the diagonal, what goes out below.
 func convert(from, to current) symbol {

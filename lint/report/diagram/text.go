@@ -21,31 +21,39 @@ const tie = "\u00a0"
 func tied(quantity string) string { return strings.ReplaceAll(quantity, " ", tie) }
 
 // advance tells how wide a letter is, as a share of its height. The figures are
-// those of the widest sans-serif faces in common use (rounded up, from memory),
-// so that a text in any other face takes no more room than was kept for it.
+// those of the widest sans-serif faces in common use, the wider of two (from
+// memory), so that a text in any other face takes no more room than was kept for
+// it.
 func advance(r rune) float64 {
 	switch {
+	case r == 0xA0:
+		return 0.37
 	case unicode.In(r, unicode.Mn, unicode.Me):
 		return 0
 	case r >= 0x2E80 && r <= 0xA4CF, r >= 0xAC00 && r <= 0xD7A3, r >= 0xF900 && r <= 0xFAFF,
 		r >= 0xFE30 && r <= 0xFE6F, r >= 0xFF00 && r <= 0xFF60, r >= 0x1F000:
 		return 1.1
-	case r == 0xA0:
-		return 0.42
 	case r >= 0x80:
-		return 0.85
-	case strings.ContainsRune("il|j'!I", r):
-		return 0.34
-	case strings.ContainsRune(" .,:;/\\-()[]frt\"`", r):
-		return 0.42
-	case strings.ContainsRune("mwMW%@", r):
-		return 1.0
-	case strings.ContainsRune("=+<>~#&^", r):
-		return 0.84
-	case unicode.IsUpper(r):
-		return 0.79
+		return 0.9
+	case r >= 'a' && r <= 'z':
+		return hundredths("61 63 55 63 62 37 63 63 29 36 61 29 98 63 62 63 63 44 53 40 63 60 82 60 60 53", r-'a')
+	case r >= 'A' && r <= 'Z':
+		return hundredths("69 69 70 78 64 58 78 76 43 46 70 56 87 75 79 61 79 70 69 62 74 69 99 69 62 69", r-'A')
+	case r >= '0' && r <= '9':
+		return 0.64
+	case strings.ContainsRune(" .,:;'|!", r):
+		return 0.37
+	case strings.ContainsRune("/\\-()[]\"`", r):
+		return 0.47
+	case r == '%', r == '@':
+		return 1.08
 	}
-	return 0.64
+	return 0.84
+}
+
+// hundredths reads the n-th of a row of two-figure numbers.
+func hundredths(row string, n rune) float64 {
+	return float64(row[3*n]-'0')/10 + float64(row[3*n+1]-'0')/100
 }
 
 // width tells how much room a text takes at most.

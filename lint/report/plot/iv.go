@@ -55,7 +55,7 @@ func curves(s *facts.System, in *facts.Subject, f *figure) *figure {
 	id, controller := in.ID(), in.Linked("controller")[0].ID()
 	f.called(id + ": current and power over voltage at 1000 W/m²")
 	f.say("Current and power over voltage of %s at 1000 W/m², with cold cells, cells of 25 °C and hot cells.", id)
-	f.heads = []string{"Cells", "Open circuit", "Short circuit", "Maximum", "at", "and"}
+	f.heads = []string{"Cells", "Open circuit", "Short circuit", "Maximum", "Voltage there", "Current there"}
 	states := statesOf(s, in)
 	volts, amperes, watts := 0.0, 0.0, 0.0
 	for _, st := range states {
@@ -124,11 +124,15 @@ func drawCurves(s *facts.System, f *figure, in *facts.Subject, states []*state, 
 	f.y += 14
 	past := l.voltage.Known && l.judged.Known && l.judged.SI > l.voltage.SI
 	lines := axis{unit: "V", end: x.end, from: left, to: right}
+	wall := 0.0 // where the limit stands, 0 for nowhere
+	if l.voltage.Known && inUnit(l.voltage.SI, "V") <= x.end {
+		wall = lines.at(l.voltage.SI)
+	}
 	switch {
 	case !l.voltage.Known:
 		f.text(right, f.y, "supply", "end", "limit _____ V")
-	case inUnit(l.voltage.SI, "V") <= x.end:
-		f.text(min(lines.at(l.voltage.SI)+2, right), f.y, "head", "end", "limit "+show(l.voltage.SI, "V"))
+	case wall > 0:
+		f.text(min(wall+2, right), f.y, "head", "end", "limit "+show(l.voltage.SI, "V"))
 	default:
 		f.text(right, f.y, "head", "end", "limit "+show(l.voltage.SI, "V")+", off this scale")
 	}
@@ -138,6 +142,8 @@ func drawCurves(s *facts.System, f *figure, in *facts.Subject, states []*state, 
 	}
 	f.y += 6
 	top := f.y
+	before := f.b.String()
+	f.b.Reset()
 	f.text(6, top-7, "minor", "start", "A")
 
 	current := amperes
@@ -148,7 +154,7 @@ func drawCurves(s *facts.System, f *figure, in *facts.Subject, states []*state, 
 	}
 	p := f.panel("current", currentHeight, x, axisTo(current*1.12, "A", 5))
 	p.grid(false)
-	p.levels([]level{{&l.current, "chain bound limit", "used up to "}, {&l.short, "limit", "damage above "}}, amperes)
+	p.levels([]level{{&l.current, "chain bound limit", "used up to "}, {&l.short, "limit", "damage above "}}, amperes, states, wall)
 	p.draw(states, func(st *state) *facts.Fact { return &st.iv })
 	for _, st := range states {
 		if st.drawn() {
@@ -171,7 +177,7 @@ func drawCurves(s *facts.System, f *figure, in *facts.Subject, states []*state, 
 	}
 	p = f.panel("power", powerHeight, x, axisTo(power*1.12, "W", 5))
 	p.grid(true)
-	taken := p.levels([]level{{&l.power, "chain bound limit", "made for up to "}}, watts)
+	taken := p.levels([]level{{&l.power, "chain bound limit", "made for up to "}}, watts, states, wall)
 	p.draw(states, func(st *state) *facts.Fact { return &st.pv })
 	for _, st := range states {
 		if st.drawn() {
@@ -183,10 +189,14 @@ func drawCurves(s *facts.System, f *figure, in *facts.Subject, states []*state, 
 	p.end()
 	f.y += 11
 	f.text(right, f.y, "minor", "end", "voltage, V")
-	if l.voltage.Known && inUnit(l.voltage.SI, "V") <= x.end {
-		at := lines.at(l.voltage.SI)
-		f.put(`<path class="limit" data-limit="%s" data-x="%s" d="M%s %sV%s"/>`, escape(l.voltage.ID), plain([]float64{l.voltage.SI}, "V"), num(at), num(top-8), num(p.top+p.height))
+	// The limit runs down behind what is written.
+	rest := f.b.String()
+	f.b.Reset()
+	f.b.WriteString(before)
+	if wall > 0 {
+		f.put(`<path class="limit" data-limit="%s" data-x="%s" d="M%s %sV%s"/>`, escape(l.voltage.ID), plain([]float64{l.voltage.SI}, "V"), num(wall), num(top-8), num(p.top+p.height))
 	}
+	f.b.WriteString(rest)
 	f.key(s, in, states)
 }
 
@@ -253,10 +263,10 @@ func (f *figure) judged(x *axis, l *limits, past bool) {
 		f.text(right, f.y, "supply", "end", "coldest open circuit _____ V")
 		return
 	}
-	at, class, words := x.at(l.judged.SI), "mark", ""
+	at, class, words := x.at(l.judged.SI), "mark", "halo"
 	text := "coldest " + show(l.judged.SI, "V")
 	if past {
-		class, words, text = "mark past", "pastwords", text+": past the limit"
+		class, words, text = "mark past", "halo pastwords", text+": past the limit"
 	}
 	f.put(`<path class="%s" data-judged="%s" data-x="%s" d="M%s %sl4 8h-8z"/>`, class, escape(l.judged.ID), plain([]float64{l.judged.SI}, "V"), num(at), num(f.y+1))
 	f.y += 12
@@ -276,7 +286,10 @@ type level struct {
 // levels draws those that lie near enough to what is drawn, each with its words,
 // and gives the lines that the words stand on. Words that would meet those of the
 // line above go below their own line.
-func (p *panel) levels(all []level, most float64) (taken []float64) {
+//
+// The words stand at the left where the curves leave room there, else at the
+// right, before the limit if there is room.
+func (p *panel) levels(all []level, most float64, states []*state, wall float64) (taken []float64) {
 	slices.SortFunc(all, func(a, b level) int { return cmp.Compare(b.fact.SI, a.fact.SI) })
 	for _, l := range all {
 		if !l.fact.Known || l.fact.SI > most*offScale {
@@ -290,13 +303,37 @@ func (p *panel) levels(all []level, most float64) (taken []float64) {
 		}
 		taken = append(taken, at)
 		words := l.words + show(l.fact.SI, p.y.unit)
-		if l.fact.SI < most { // the curves stand at the left
-			p.f.text(right-2, at, "halo", "end", words)
-		} else {
+		long := float64(len(words)) * 5.6
+		first, last := p.reached(states, l.fact.SI)
+		switch {
+		case first > left+10+long:
 			p.f.text(left+5, at, "halo", "start", words)
+		case wall > 0 && wall-6-long > last:
+			p.f.text(wall-6, at, "halo", "end", words)
+		default:
+			p.f.text(right-2, at, "halo", "end", words)
 		}
 	}
 	return taken
+}
+
+// reached gives where, on the paper, the first curve that comes up to a value
+// does so, and where the last one leaves it; the right edge where none does. A
+// curve of current is above a value from the axis on.
+func (p *panel) reached(states []*state, si float64) (first, last float64) {
+	first, last = right, left
+	for _, st := range states {
+		of := &st.iv
+		if p.y.unit == "W" {
+			of = &st.pv
+		}
+		for n, value := range of.List {
+			if st.drawn() && value >= si {
+				first, last = min(first, p.x.at(of.Over[n])), max(last, p.x.at(of.Over[n]))
+			}
+		}
+	}
+	return first, last
 }
 
 func (p *panel) draw(states []*state, of func(*state) *facts.Fact) {

@@ -79,13 +79,15 @@ func expected(l *commission.Line) cell {
 		if needs := report.ExpectedSupply(e); len(needs) > 0 {
 			text += " (supply " + strings.Join(needs, "; ") + ")"
 		}
+		one := item{}
 		if !e.Known() {
-			c.Kind = "supply"
+			one.Kind = "supply"
 		}
-		if e.Source != "" {
+		if e.Source != "" && e.Source != "the design" {
 			text += " [" + e.Source + "]"
 		}
-		c.Items = append(c.Items, text)
+		one.Text = text
+		c.Items = append(c.Items, one)
 	}
 	return c
 }
@@ -97,10 +99,10 @@ func foundOn(l *commission.Line) cell {
 		return c
 	}
 	for i := range l.Readings {
-		c.Items = append(c.Items, report.ReadingWords(&l.Readings[i]))
+		c.Items = append(c.Items, item{Text: report.ReadingWords(&l.Readings[i])})
 	}
 	if l.Found != nil {
-		c.Items = append(c.Items, report.Show(*l.Found, l.Unit)+", "+strings.ReplaceAll(l.State, "_", " "))
+		c.Items = append(c.Items, item{Text: report.Show(*l.Found, l.Unit) + ", " + strings.ReplaceAll(l.State, "_", " ")})
 	}
 	if len(c.Items) > 0 && l.Remains == 0 {
 		c.Kind = ""

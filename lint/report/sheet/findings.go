@@ -13,15 +13,17 @@ import (
 
 // finding is one entry of the deficiency list.
 type finding struct {
-	Number                int
-	Grade, Outcome        string
-	Subject, Rule, Says   string
-	Measures              []report.Measure
-	Because               string
-	Rests, Supply         []string
-	Remedy, Source, Where string
-	Fault                 string
-	Lines                 []report.WorkLine
+	Number              int
+	Grade, Outcome      string
+	Subject, Rule, Says string
+	Where               []string // file by file
+	Measures            []report.Measure
+	Because             string
+	Rests, Supply       []string
+	Remedy, Source      string
+	Fault               string
+	Lines               []report.WorkLine
+	Roots               []int // lines of the worksheet that it is made of
 }
 
 // limit is one row of the table of headroom, with where its mark stands.
@@ -113,7 +115,7 @@ func (p *page) verdicts(d *lint.DesignResult) {
 	for i, v := range report.Findings(d) {
 		f := finding{
 			Number: i + 1, Grade: string(v.Grade), Outcome: string(v.Outcome), Subject: report.Subject(v), Rule: v.Rule, Says: report.Sentence(v),
-			Measures: report.Measures(v), Rests: report.Rests(v), Source: v.Source, Where: report.Places(v.At),
+			Measures: report.Measures(v), Rests: report.Rests(v), Source: v.Source, Where: strings.Split(report.Places(v.At), "  "),
 		}
 		if v.Because != v.Message {
 			f.Because = v.Because
@@ -130,7 +132,12 @@ func (p *page) verdicts(d *lint.DesignResult) {
 		} else if v.Outcome == verdict.Breaks {
 			f.Remedy = v.Remedy
 		}
-		f.Lines = below(lines, numbers, report.Mentioned(s, v))
+		ids := report.Mentioned(s, v)
+		f.Lines = below(lines, numbers, ids)
+		for _, id := range ids {
+			f.Roots = append(f.Roots, numbers[id])
+		}
+		slices.Sort(f.Roots)
 		p.Findings = append(p.Findings, f)
 	}
 }

@@ -35,17 +35,20 @@ func Diagram(w io.Writer, d *lint.DesignResult, name string) error {
 }
 
 // pictures draws all of them into the page. The one-line diagram stands there
-// twice, for narrow screens and for wide ones and paper: of the two one is seen.
+// twice, in one piece for narrow screens, and as sheets that fit a page for wide
+// ones and for paper: of the two one is seen.
 func (p *page) pictures(d *lint.DesignResult) error {
-	for _, one := range []struct {
-		class  string
-		layout diagram.Layout
-	}{{"narrow", diagram.Narrow()}, {"wide", diagram.Wide()}} {
-		var b bytes.Buffer
-		if err := diagram.Draw(&b, d, one.layout); err != nil {
-			return err
-		}
-		p.OneLine = append(p.OneLine, picture{Name: oneLine, Class: one.class, SVG: template.HTML(b.String())})
+	var narrow bytes.Buffer
+	if err := diagram.Draw(&narrow, d, diagram.Narrow()); err != nil {
+		return err
+	}
+	p.OneLine = append(p.OneLine, picture{Name: oneLine, Class: "narrow", SVG: template.HTML(narrow.String())})
+	wide, err := diagram.Sheets(d, diagram.Wide())
+	if err != nil {
+		return err
+	}
+	for _, one := range wide {
+		p.OneLine = append(p.OneLine, picture{Name: oneLine, Class: "wide", SVG: template.HTML(one)})
 	}
 	for _, name := range plot.Names(d.System) {
 		var b bytes.Buffer

@@ -44,6 +44,7 @@ var pageTemplate = template.Must(template.New("page").Funcs(template.FuncMap{
 	"worksheet": func(lines []report.WorkLine, anchor bool, caption string) worksheet {
 		return worksheet{caption, anchor, lines}
 	},
+	"refs":        func(lines []int) template.HTML { return cell{Refs: lines}.Lines() },
 	"itemCaption": func(number int) string { return fmt.Sprintf("Workings of item %d", number) },
 }).Parse(pageText))
 

@@ -3,10 +3,12 @@ package sheet
 import (
 	"fmt"
 	"html/template"
+	"math"
 	"strings"
 
 	"stringline/lint/facts"
 	"stringline/lint/report"
+	"stringline/schema/quantity"
 )
 
 // table is a table of the page. The first cell of a row is its head.
@@ -28,11 +30,14 @@ type row struct {
 type cell struct {
 	Text  string
 	Kind  string
-	Items []string // entries one below the other, in place of Text or above it
-	Note  string   // below the entry, smaller
-	Warn  string   // above the entry: a caution
-	Refs  []int    // lines of the worksheet
+	Items []item // entries one below the other, above Text
+	Note  string // below the entry, smaller
+	Warn  string // above the entry: a caution
+	Refs  []int  // lines of the worksheet
 }
+
+// item is one of several entries in a cell; Kind as for cells.
+type item struct{ Text, Kind string }
 
 // HTML sets the cell's entry.
 func (c cell) HTML() template.HTML {
@@ -72,6 +77,9 @@ func figure(text string) cell {
 	return cell{Text: text, Kind: "figure"}
 }
 
+// muchEnergy is, in J, what reads better in kWh: 100 of them.
+const muchEnergy = 100 * 3.6e6
+
 // fact is a cell with a fact's value, and what to supply where it is unknown.
 func fact(s *facts.System, id string) cell {
 	f, ok := s.Fact(id)
@@ -79,6 +87,9 @@ func fact(s *facts.System, id string) cell {
 		return cell{Text: "none", Kind: "note"}
 	}
 	c := figure(report.Value(&f))
+	if f.Known && f.Unit == "Wh" && math.Abs(f.SI) >= muchEnergy {
+		c = figure(quantity.Format(f.SI, "kWh"))
+	}
 	if !f.Known {
 		c.Note = strings.Join(report.Supplies(f.Missing), "; ")
 		if f.AtLeast != nil {
@@ -113,7 +124,7 @@ func (t *table) or() *table {
 	return t
 }
 
-// lines says which lines of the worksheet a cell refers to.
+// Lines says which lines of the worksheet a cell refers to.
 func (c cell) Lines() template.HTML {
 	if len(c.Refs) == 0 {
 		return ""

@@ -214,6 +214,9 @@ func ExpectedSupply(e *commission.Expected) []string {
 // ReadingWords gives a recorded reading with what was made of it.
 func ReadingWords(r *commission.Reading) string { return readingValue(r) + ": " + readingNote(r) }
 
-// MomentWords says what is needed to tell what meters should show; empty where
-// nothing is.
-func MomentWords(missing []string) []string { return meterWords(missing) }
+// SetWords gives a value that is to be programmed, or its empty entry.
+func SetWords(e *commission.Expected) string { return expectedValue(e) + bounds(e.Relation) }
+
+// MomentWords says how to give what is needed to tell what meters should show;
+// empty where nothing is.
+func MomentWords(missing []string) []string { return conditionWords(missing) }

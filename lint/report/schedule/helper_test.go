@@ -1,8 +1,10 @@
 package schedule_test
 
 import (
+	"bytes"
 	"context"
 	"flag"
+	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -58,6 +60,21 @@ func example(t testing.TB, name string) *lint.DesignResult {
 	return &judged(t, exampleTexts(t), "examples/"+name)[0]
 }
 
+// sheds judges designs together, which costs less; the results stand in the order
+// of the texts.
+func sheds(t testing.TB, texts []string) []lint.DesignResult {
+	t.Helper()
+	files := map[string]string{}
+	for i, text := range texts {
+		files[fmt.Sprintf("shed/shed-%03d.design.hcl", i)] = text
+	}
+	found := judged(t, files, "shed")
+	if len(found) != len(texts) {
+		t.Fatalf("%d of %d designs were judged", len(found), len(texts))
+	}
+	return found
+}
+
 // shed judges one design by itself.
 func shed(t testing.TB, text string) *lint.DesignResult {
 	t.Helper()
@@ -71,6 +88,7 @@ func shed(t testing.TB, text string) *lint.DesignResult {
 func golden(t *testing.T, name string, got []byte) {
 	t.Helper()
 	name = filepath.Join("testdata", name)
+	got = bytes.ReplaceAll(got, []byte("\r\n"), []byte("\n")) // as git keeps texts
 	if *update {
 		if err := os.WriteFile(name, got, 0o644); err != nil {
 			t.Fatal(err)

@@ -203,8 +203,12 @@ func circuit(id string) string { return name(id) }
 func (b *labeler) replacement(p *facts.Subject, source, read string) {
 	rating, volts, breaks := b.fact(p.ID()+".rating"), b.fact(p.ID()+".voltage"), b.fact(p.ID()+".interrupts")
 	class := b.fact(p.ID() + ".class")
+	kind := "class " + class.Text
+	if class.Text == "other" {
+		kind = "the class that is fitted"
+	}
 	b.add(Label{About: p.ID(), Place: "at the fuse holder", Source: source, Read: read, Lines: []string{
-		"fuse of " + circuit(p.ID()), fmt.Sprintf("replace with class %s, %s, %s DC, interrupting %s alone", class.Text, rating.Text, volts.Text, breaks.Text)}}, rating, volts, breaks, class)
+		"fuse of " + circuit(p.ID()), fmt.Sprintf("replace with %s, %s, %s DC, interrupting %s alone", kind, rating.Text, volts.Text, breaks.Text)}}, rating, volts, breaks, class)
 }
 
 // shutDown gives the order of shutting down: loads, then the sources, the bank

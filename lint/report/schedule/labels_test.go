@@ -122,7 +122,7 @@ func books(d *lint.DesignResult) map[string]int {
 // the design does not tell.
 func TestLabelsByPlace(t *testing.T) {
 	const cell = "battery \"cell\" {\n  chemistry = \"lifepo4\"\n  nominal = \"12.8 V\"\n  capacity = \"200 Ah\"\n}\n"
-	for _, c := range []struct {
+	cases := []struct {
 		book, place string
 		due         bool
 	}{
@@ -130,12 +130,17 @@ func TestLabelsByPlace(t *testing.T) {
 		{"iec", "ground", true}, {"iec", "boat", false}, {"iec", "vehicle", false}, {"iec", "", true},
 		{"marine", "boat", true}, {"marine", "building", false}, {"marine", "", true},
 		{"vehicle", "vehicle", true}, {"vehicle", "boat", false}, {"vehicle", "", true},
-	} {
-		d := shed(t, site(c.book, c.place, cell))
-		if got := books(d)[c.book] > 0; got != c.due {
+	}
+	var texts []string
+	for _, c := range cases {
+		texts = append(texts, site(c.book, c.place, cell))
+	}
+	for i, d := range sheds(t, texts) {
+		c := cases[i]
+		if got := books(&d)[c.book] > 0; got != c.due {
 			t.Errorf("%s at %q: labels %v, due %v", c.book, c.place, got, c.due)
 		}
-		for _, l := range schedule.Labels(d) {
+		for _, l := range schedule.Labels(&d) {
 			if open := strings.Contains(l.If, "site.place"); l.Book != "" && open != (c.place == "") {
 				t.Errorf("%s at %q: due if %q", c.book, c.place, l.If)
 			}

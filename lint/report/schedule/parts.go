@@ -89,10 +89,9 @@ func Parts(s *facts.System) []Part {
 			parts = append(parts, p)
 		}
 	}
-	parts = append(parts, r.alike("protections", func(d *facts.Subject) string { return r.text(d.ID() + ".kind") },
-		[]string{"class", "rating", "voltage", "interrupts", "dc_rated", "polarized", "poles"})...)
-	parts = append(parts, r.alike("disconnects", func(*facts.Subject) string { return "switch" },
-		[]string{"rating", "voltage", "dc_rated", "load_break", "poles"})...)
+	parts = append(parts, r.devices("protections", "fuse", "class", "rating", "voltage", "interrupts", "dc_rated")...)
+	parts = append(parts, r.devices("protections", "breaker", "rating", "voltage", "interrupts", "dc_rated", "polarized", "poles")...)
+	parts = append(parts, r.devices("disconnects", "switch", "rating", "voltage", "dc_rated", "load_break", "poles")...)
 	parts = append(parts, r.conductors()...)
 	parts = append(parts, r.groundingConductors()...)
 	parts = append(parts, r.fitted()...)
@@ -122,12 +121,15 @@ func (r reader) ratings(id string, names []string) []Rating {
 	return all
 }
 
-// alike gathers devices: those of one data sheet, or of the same ratings.
-func (r reader) alike(collection string, kind func(*facts.Subject) string, names []string) []Part {
+// devices gathers those of one kind: of one data sheet, or of the same ratings.
+func (r reader) devices(collection, kind string, names ...string) []Part {
 	var parts []Part
 	keys := map[string]int{}
 	for _, d := range r.system.Subjects(collection) {
-		p := Part{Kind: kind(d), Ratings: r.ratings(d.ID(), names), Quantity: r.fact(d.ID() + ".quantity"), UsedIn: []string{d.ID()}}
+		if own, ok := r.word(d.ID() + ".kind"); ok && own != kind {
+			continue
+		}
+		p := Part{Kind: kind, Ratings: r.ratings(d.ID(), names), Quantity: r.fact(d.ID() + ".quantity"), UsedIn: []string{d.ID()}}
 		p.named(d.Block())
 		parts = gather(parts, keys, p)
 	}

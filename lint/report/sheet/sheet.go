@@ -78,8 +78,8 @@ type page struct {
 	Pictures  []picture
 	Clipping  []*table
 	Settings  *section
-	Parts     []*table
-	Wires     *table
+	Parts     *table
+	Wires     []*table
 	Labels    *table
 	Plan      *plan
 	Assumed   []string
@@ -158,5 +158,3 @@ func pageOf(r *lint.Result, d *lint.DesignResult, moment commission.Conditions) 
 	return p, p.pictures(d)
 }
 
-// Parts writes the parts list.
-func Parts(w io.Writer, d *lint.DesignResult) error { return nil }

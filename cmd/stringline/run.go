@@ -52,6 +52,7 @@ func (s *streams) commands(code *int) *cobra.Command {
 		s.check(code),
 		s.facts(code),
 		s.workings(code),
+		s.sheet(code),
 		s.commission(code),
 		s.compare(code),
 		s.codebook(code),

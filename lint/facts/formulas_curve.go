@@ -166,6 +166,10 @@ var (
 		Means: "power that its strings give together with hot cells", Formula: combinedCurve + "cell_hot of each", Source: fiveParameters},
 		func(i *Input, w *Work) float64 { return i.maximum(w, i.hot(w)).Power() })
 
+	_ = declare(Entry{Collection: "pv_inputs", Name: "mpp_cold", Unit: "W",
+		Means: "power that its strings give together with cold cells", Formula: combinedCurve + "cell_cold", Source: fiveParameters},
+		func(i *Input, w *Work) float64 { return i.maximum(w, i.cold(w)).Power() })
+
 	inputVmpCold = declare(Entry{Collection: "pv_inputs", Name: "vmp_cold", Unit: "V",
 		Means: "voltage at maximum power of cold cells", Formula: combinedCurve + "cell_cold", Source: fiveParameters},
 		func(i *Input, w *Work) float64 { return i.maximum(w, i.cold(w)).Voltage })

@@ -175,7 +175,6 @@ func countWords(s *lint.Summary) string {
 }
 
 // cautionWords stand in every output that a person may act on.
-const cautionWords = "Caution: these figures support, and do not replace, the code in force, the makers' manuals " +
-	"and a licensed person. Arrays and batteries stay live."
+const cautionWords = "Caution: t" + caution
 
 func (p *page) caution() { p.line().wrap(cautionWords, plain) }

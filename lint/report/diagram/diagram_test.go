@@ -134,6 +134,12 @@ func sound(t *testing.T, d *lint.DesignResult) {
 			t.Fatal(err)
 		}
 		complete(t, d, sheets...)
+		for i, sheet := range sheets {
+			frame := strings.Fields(parsed(t, sheet).values["viewBox"])
+			if wide, high := number(t, frame[2]), number(t, frame[3]); wide == 720 && high > wide*1.30 {
+				t.Errorf("%s: sheet %d of %d is %g wide and %g high: too high for a page", name, i+1, len(sheets), wide, high)
+			}
+		}
 		for _, sheet := range sheets {
 			for _, wrong := range overlaps(t, parsed(t, sheet)) {
 				t.Errorf("%s, sheets: %s", name, wrong)
@@ -190,7 +196,7 @@ func TestFindings(t *testing.T) {
 				}
 			})
 			marks++
-			if !strings.Contains(words, strings.ToUpper(string(v.Grade))+" "+string(v.Outcome)+": "+v.Rule) && !strings.Contains(words, "more findings") {
+			if !strings.Contains(words, strings.ToUpper(string(v.Grade))+" "+string(v.Outcome)+": ") || !strings.Contains(words, v.Rule) && !strings.Contains(words, " more") {
 				t.Errorf("%s: beside %s stands nothing of %s", d.File, v.About, v.Rule)
 			}
 			if shapes == 0 {

@@ -21,6 +21,7 @@ var rooms = []string{
 	"schema/source",
 	"schema/hcltext",
 	"schema/design",
+	"schema/datasheet",
 	"schema/workshop",
 	"schema/codebook",
 	"lint/physics",
@@ -39,15 +40,17 @@ var rooms = []string{
 // strangers are rooms that must not know each other although one stands above
 // the other in the list.
 var strangers = map[string][]string{
-	"lint/physics": {"schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook"},
-	"lint/verdict": {"schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts"},
-	"lint/judge":   {"lint/physics", "schema/workshop"},
-	"lint/survey":  {"lint/physics", "lint/facts", "lint/judge", "lint/verdict", "lint/starter"},
-	"lint/starter": {"schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge"},
-	"lint":         {"lint/physics", "lint/starter"},
-	"lint/report":  {"lint/physics", "lint/judge"},
-	"rules":        {"schema/quantity", "schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge", "lint/survey", "lint", "lint/report"},
-	"cmd":          {"lint/physics", "lint/judge"},
+	"schema/workshop": {"schema/datasheet"},
+	"schema/codebook": {"schema/datasheet"},
+	"lint/physics":    {"schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook"},
+	"lint/verdict":    {"schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts"},
+	"lint/judge":      {"lint/physics", "schema/workshop"},
+	"lint/survey":     {"lint/physics", "lint/facts", "lint/judge", "lint/verdict", "lint/starter"},
+	"lint/starter":    {"schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge"},
+	"lint":            {"lint/physics", "lint/starter"},
+	"lint/report":     {"lint/physics", "lint/judge"},
+	"rules":           {"schema/quantity", "schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge", "lint/survey", "lint", "lint/report"},
+	"cmd":             {"lint/physics", "lint/judge"},
 }
 
 // kept says where alone a library may be imported.

@@ -111,7 +111,11 @@ func (s *streams) answers(c *cobra.Command) (starter.Answers, error) {
 
 // ask puts one question until the answer can be read.
 func (s *streams) ask(in *bufio.Reader, q starter.Question, answers starter.Answers) error {
-	s.prompt("\n" + q.Ask + "\n  " + q.Why + "\n")
+	var words strings.Builder
+	if err := report.Question(&words, q.Ask, q.Why, report.Page{Width: s.width}); err != nil {
+		return err
+	}
+	s.prompt(words.String())
 	for {
 		hint := "such as " + q.Such
 		if len(q.Words) > 0 {

@@ -3,6 +3,7 @@ package main
 import (
 	"io"
 	"os"
+	"sync/atomic"
 	"time"
 
 	"github.com/mattn/go-isatty"
@@ -21,6 +22,7 @@ type streams struct {
 	dir         func() (string, error)
 	now         func() time.Time
 	disk        disk
+	closing     atomic.Bool // the run is over and its output is being written
 }
 
 func processStreams() *streams {

@@ -164,7 +164,7 @@ func (n *notice) sentences() []string {
 	var compared []string
 	for _, m := range measures(v) {
 		words := strings.TrimSpace(m.label + " " + m.value)
-		if m.note != "" {
+		if m.note != "" && m.note != m.value {
 			words += " (" + m.note + ")"
 		}
 		compared = append(compared, words)

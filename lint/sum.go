@@ -284,6 +284,5 @@ func interrupted(judged, of int) source.Problem {
 	}
 	return source.Problem{
 		Kind: "interrupted", Message: fmt.Sprintf("interrupted: %d of %d %s judged; of the rest nothing is known", judged, of, designs),
-		Expected: fmt.Sprint(of), Found: fmt.Sprint(judged),
 	}
 }

@@ -106,6 +106,7 @@ func (s *streams) checked(ctx context.Context, form string, page report.Page, r 
 		r.quiet = s.outTerminal && (form == "json" || form == "junit") // which write on the same terminal meanwhile
 	}
 	result, err := s.judge(ctx, r)
+	s.closing.Store(true)
 	if result == nil {
 		return s.fail(err)
 	}

@@ -12,8 +12,13 @@ import (
 	"time"
 )
 
-// grace is how long a run may take to stop when it is asked to.
-const grace = time.Second
+// grace is how long a run may take to stop when it is asked to, and closing how
+// many times as long to write what it has found by then. Who cannot wait asks a
+// second time, which ends the process at once.
+const (
+	grace   = time.Second
+	closing = 10
+)
 
 func main() {
 	if isWorker(os.Args) {
@@ -31,7 +36,10 @@ func main() {
 	// Not all work looks at the context (a read of standard input cannot): what
 	// does not end by itself soon after the signal is ended.
 	forget := context.AfterFunc(ctx, func() {
-		time.Sleep(grace)
+		stop()
+		for n := 0; n == 0 || n < closing && s.closing.Load(); n++ {
+			time.Sleep(grace)
+		}
 		s.say("interrupted: what was being done did not end in time, so nothing more is told of it")
 		os.Exit(2)
 	})

@@ -3,6 +3,7 @@ package main
 import (
 	"io"
 	"os"
+	"sync/atomic"
 	"time"
 
 	"github.com/mattn/go-isatty"
@@ -23,6 +24,7 @@ type streams struct {
 	now         func() time.Time
 	disk        disk
 	git         func() (git, error) // finds the git program; nil: there is none
+	closing     atomic.Bool         // the run is over and its output is being written
 }
 
 func processStreams() *streams {

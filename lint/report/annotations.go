@@ -109,6 +109,9 @@ func annotation(level string, n *notice) string {
 		}
 	}
 	said := n.sentences()
+	if words := n.lineWords(); words != "" {
+		said = append(said, words)
+	}
 	for i := range said {
 		said[i] = logData(said[i])
 	}

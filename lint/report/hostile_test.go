@@ -78,7 +78,7 @@ func TestHostileTexts(t *testing.T) {
 	for _, h := range hostile {
 		r := everywhere(h.text)
 		outs := map[string]string{}
-		for form := range machines {
+		for form := range forHosts {
 			outs[form] = output(t, form, r)
 		}
 		outs["text"] = string(text(t, r, Page{Width: 100}))
@@ -197,7 +197,7 @@ func stringsIn(v any) (all []string) {
 func TestMachineWriters(t *testing.T) {
 	r := accepted()
 	forms := map[string]func(io.Writer, *lint.Result) error{"json": JSON}
-	for form, f := range machines {
+	for form, f := range forHosts {
 		forms[form] = f
 	}
 	for form, f := range forms {
@@ -218,7 +218,7 @@ func TestAnyMachineOutput(t *testing.T) {
 	schema := standardSARIF(t)
 	rapid.Check(t, func(t *rapid.T) {
 		r := anyResult(t)
-		for form, f := range machines {
+		for form, f := range forHosts {
 			var b bytes.Buffer
 			if err := f(&b, r); err != nil {
 				t.Fatal(err)

@@ -84,6 +84,15 @@ type worst struct {
 func (w *worst) take(n notice) {
 	n.number = w.taken
 	w.taken++
+	// A copy: a pointer into a design's verdicts would keep all of them.
+	if n.verdict != nil {
+		v := *n.verdict
+		n.verdict = &v
+	}
+	if n.problem != nil {
+		p := *n.problem
+		n.problem = &p
+	}
 	w.kept = append(w.kept, n)
 	if len(w.kept) > 2*w.most {
 		w.trim()
@@ -122,6 +131,14 @@ func (n *notice) heading() string {
 	return words + " " + v.Rule + " on " + subject(v)
 }
 
+// lineWords tell the line of a design from standard input, which no host can show.
+func (n *notice) lineWords() string {
+	if at := n.place(); at.File == "-" && at.Valid() {
+		return fmt.Sprintf("At line %d, column %d.", at.Start.Line, at.Start.Column)
+	}
+	return ""
+}
+
 // sentences say what a notice is about, one thing each: what is wrong, what was
 // found and allowed, what to do. They are not escaped yet.
 func (n *notice) sentences() []string {
@@ -147,7 +164,7 @@ func (n *notice) sentences() []string {
 	var compared []string
 	for _, m := range measures(v) {
 		words := strings.TrimSpace(m.label + " " + m.value)
-		if m.note != "" {
+		if m.note != "" && m.note != m.value {
 			words += " (" + m.note + ")"
 		}
 		compared = append(compared, words)

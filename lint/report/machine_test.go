@@ -16,13 +16,13 @@ import (
 	"stringline/schema/source"
 )
 
-// machines are the outputs for code hosts.
-var machines = map[string]func(io.Writer, *lint.Result) error{"sarif": SARIF, "junit": JUnit, "annotations": Annotations}
+// forHosts are the outputs for code hosts.
+var forHosts = map[string]func(io.Writer, *lint.Result) error{"sarif": SARIF, "junit": JUnit, "annotations": Annotations}
 
 func output(t testing.TB, form string, r *lint.Result) string {
 	t.Helper()
 	var b bytes.Buffer
-	if err := machines[form](&b, r); err != nil {
+	if err := forHosts[form](&b, r); err != nil {
 		t.Fatal(err)
 	}
 	return b.String()

@@ -42,7 +42,7 @@ func (p *page) values() int { return p.labels() + 9 }
 
 // take gives what stands on the page and empties it.
 func (p *page) take() string {
-	text := p.b.String()
+	text := strings.Clone(p.b.String()) // without the room to grow that is left
 	p.b.Reset()
 	return text
 }

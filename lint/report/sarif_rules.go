@@ -9,8 +9,8 @@ import (
 	"stringline/lint/verdict"
 )
 
-// readingRule begins the ids under which errors are told: reading.unit and so on.
-const readingRule = "reading."
+// readingRule begins the ids under which errors are told: reading/unit and so on; no rule of a codebook can be called that.
+const readingRule = "reading/"
 
 // ruleOf gives the id of the rule that a notice belongs to.
 func ruleOf(n *notice) string {

@@ -168,7 +168,7 @@ func TestSARIFTellsEverything(t *testing.T) {
 	}
 	odd := strings.Join(say(samples()["odd"]), "\n")
 	for _, want := range []string{
-		"error house.gas bank.house void", "error reading.unknown_name  unread", "error reading.not_judged  unread", "error reading.path  unread", "error reading.baseline",
+		"error house.gas bank.house void", "error reading/unknown_name  unread", "error reading/not_judged  unread", "error reading/path  unread", "error reading/baseline",
 		"error: Interrupted: 4 of 9 designs were judged; of the rest nothing is known.", "error: dir with space/50%.design.hcl: 2 errors in what was read",
 	} {
 		if !strings.Contains(odd, want) {

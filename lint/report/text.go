@@ -76,6 +76,12 @@ func (s *textSink) End(r *lint.Result) error {
 		if last := i == 0 && len(s.designs) == 1; !last || !d.footnotes {
 			p.blank()
 		}
+		if len(s.designs) == 1 {
+			break // whose lines are counted below
+		}
+		if err := p.flush(s.w); err != nil {
+			return err
+		}
 	}
 	if len(s.designs) > 1 {
 		p.listing(s.designs)

@@ -20,6 +20,7 @@ var rooms = []string{
 	"schema/quantity",
 	"schema/source",
 	"schema/hcltext",
+	"schema/rewrite",
 	"schema/design",
 	"schema/workshop",
 	"schema/codebook",

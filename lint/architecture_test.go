@@ -30,6 +30,8 @@ var rooms = []string{
 	"lint/judge",
 	"lint/survey",
 	"lint",
+	"lint/fit",
+	"lint/sweep",
 	"lint/report",
 	"lint/linttest",
 	"rules",
@@ -44,8 +46,10 @@ var strangers = map[string][]string{
 	"lint/judge":   {"lint/physics", "schema/workshop"},
 	"lint/survey":  {"lint/physics", "lint/facts", "lint/judge", "lint/verdict"},
 	"lint":         {"lint/physics"},
+	"lint/fit":     {"lint/physics", "lint/judge"},
+	"lint/sweep":   {"lint/physics", "lint/judge", "lint/fit"},
 	"lint/report":  {"lint/physics", "lint/judge"},
-	"rules":        {"schema/quantity", "schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge", "lint/survey", "lint", "lint/report"},
+	"rules":        {"schema/quantity", "schema/source", "schema/hcltext", "schema/rewrite", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge", "lint/survey", "lint", "lint/report"},
 	"cmd":          {"lint/physics", "lint/judge"},
 }
 

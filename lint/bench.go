@@ -101,6 +101,16 @@ func (b *Bench) Judge(ctx context.Context, t Trial) (*DesignResult, error) {
 	return &found, nil
 }
 
+// Reads tells which facts and parameters each rule in force asks for on a design
+// that was judged here, by rule id.
+func (b *Bench) Reads(ctx context.Context, d *DesignResult) (map[string][]string, error) {
+	if d.System == nil {
+		return nil, errors.New("asking what rules read: the design has no facts")
+	}
+	books, _ := b.job.room.inForce(d.System.Design()) // what is wrong with them stands in the design's result
+	return b.job.room.judgeOf(books).Reads(ctx, d.System)
+}
+
 // Problems gives what is wrong with the workshop, its codebooks and the selection
 // of rules. Something must have been judged before.
 func (b *Bench) Problems() source.Problems {

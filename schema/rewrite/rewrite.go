@@ -49,6 +49,9 @@ func Open(name string, text []byte) (*Document, source.Problems) {
 	return &Document{file: file, body: body}, nil
 }
 
+// Fresh gives the same text without edits.
+func (d *Document) Fresh() *Document { return &Document{file: d.file, body: d.body} }
+
 // Body is what the text holds.
 func (d *Document) Body() *hcltext.Body { return d.body }
 
@@ -195,6 +198,30 @@ func (d *Document) Silence(b *hcltext.Block, why string) error {
 	}
 	with := "# " + why + newline + margin + strings.Join(out, newline+margin)
 	return d.add(edit{start: start, end: end, with: with, silent: true})
+}
+
+// Copy gives the text of a block as if it stood alone: without the blanks before
+// its lines, and without comments, which are about the block that they stand in.
+func (d *Document) Copy(b *hcltext.Block) string {
+	start, end := b.Whole.Start.Byte, b.Whole.End.Byte
+	var kept []byte
+	at := start
+	for _, c := range hcltext.Comments(d.file.Text) {
+		if start <= c.Start && c.End <= end {
+			kept = append(kept, d.file.Text[at:c.Start]...)
+			at = c.End
+		}
+	}
+	kept = append(kept, d.file.Text[at:end]...)
+	margin := d.margin(start)
+	var lines []string
+	for line := range strings.Lines(string(kept)) {
+		line = strings.TrimPrefix(strings.TrimRight(line, " \t\r\n"), margin)
+		if line != "" || len(lines) > 0 && lines[len(lines)-1] != "" {
+			lines = append(lines, line)
+		}
+	}
+	return strings.Join(lines, "\n")
 }
 
 // add keeps an edit; two that overlap contradict each other.

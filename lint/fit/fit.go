@@ -75,6 +75,7 @@ type State string
 const (
 	Meets        State = "meets"         // every rule in force
 	AfterChanges State = "after_changes" // once what hangs on the bank's voltage is changed too
+	Waits        State = "waits"         // every rule that was put to it; a stop or fix waits for a year of sun
 	Stopped      State = "stopped"
 )
 
@@ -95,9 +96,9 @@ type Arrangement struct {
 	// MustChange are the findings that hang on the bank's voltage and not on the
 	// panels.
 	MustChange []verdict.Verdict
-	// Waits are the rules that need a year of sun and were not put, since the
-	// arrangement is not among the best; empty where all were.
-	Waits  []string
+	// NotPut are the rules that need a year of sun and were not put, since the
+	// arrangement is not among the likeliest; empty where all were.
+	NotPut []string
 	Advice int // findings of grade advise
 	// YearlyEnergy in Wh into the banks; nil where it was not computed or is unknown.
 	YearlyEnergy *float64
@@ -146,10 +147,13 @@ type Result struct {
 	Base    *lint.DesignResult // the design as it stands
 	Hand    []Panels
 	NoBanks []NoBank
-	// Answers meet every rule, best first; then those that wait for the year.
+	// Answers meet every rule, best first.
 	Answers []*Arrangement
 	// After are those that need more changed than the panels, best first.
-	After   []*Arrangement
+	After []*Arrangement
+	// Waiting are those that nothing stops so far, likeliest first: there was no
+	// year for them.
+	Waiting []*Arrangement
 	Stopped []Group
 	// Beside are the findings that the design has anyway.
 	Beside []verdict.Verdict
@@ -158,6 +162,7 @@ type Result struct {
 	Judged, Possible int
 	More             bool
 	Years            int // arrangements that got a year of sun
+	Arrays           int // where strings may stand, free inputs included
 
 	finder *finder
 }
@@ -185,7 +190,7 @@ func Find(ctx context.Context, bench *lint.Bench, o Options) (*Result, error) {
 	if err := f.begin(ctx); err != nil {
 		return nil, err
 	}
-	result := &Result{Base: f.base, Hand: f.hand, NoBanks: f.noBanks, finder: f}
+	result := &Result{Base: f.base, Hand: f.hand, Arrays: len(f.places), NoBanks: f.noBanks, finder: f}
 	chosen, possible, more := f.candidates()
 	result.Judged, result.Possible, result.More = len(chosen), possible, more
 	all, err := f.judgeAll(ctx, chosen, false)
@@ -203,12 +208,12 @@ func Find(ctx context.Context, bench *lint.Bench, o Options) (*Result, error) {
 // Take gives the text of an arrangement by its number, and the arrangement as the
 // whole of the rules judge it: one that waited for its year may turn out stopped.
 func (r *Result) Take(ctx context.Context, number int) ([]byte, *Arrangement, error) {
-	for _, a := range slices.Concat(r.Answers, r.After) {
+	for _, a := range r.Numbered() {
 		if a.Number != number {
 			continue
 		}
 		text, err := r.finder.text(a.candidate, true)
-		if err == nil && len(a.Waits) > 0 {
+		if err == nil && len(a.NotPut) > 0 {
 			a, err = r.finder.judge(ctx, a.candidate, true)
 			if err == nil {
 				a.Number = number
@@ -219,12 +224,15 @@ func (r *Result) Take(ctx context.Context, number int) ([]byte, *Arrangement, er
 		}
 		return text, a, nil
 	}
-	count := len(r.Answers) + len(r.After)
+	count := len(r.Numbered())
 	if count == 0 {
 		return nil, nil, errors.New("there is no arrangement to take: every one is stopped")
 	}
 	return nil, nil, fmt.Errorf("there is no arrangement %d; 1 to %d", number, count)
 }
+
+// Numbered lists what can be taken, in the order of the numbers.
+func (r *Result) Numbered() []*Arrangement { return slices.Concat(r.Answers, r.After, r.Waiting) }
 
 // finder holds what all arrangements of one search share.
 type finder struct {

@@ -157,7 +157,7 @@ func takeAll(t *testing.T, texts map[string]string, file string, r *fit.Result) 
 		return keys
 	}
 	beside := told(r.Beside)
-	for _, a := range slices.Concat(r.Answers, r.After) {
+	for _, a := range r.Numbered() {
 		text, taken, err := r.Take(context.Background(), a.Number)
 		if err != nil {
 			t.Errorf("arrangement %d: %v", a.Number, err)
@@ -188,7 +188,7 @@ func takeAll(t *testing.T, texts map[string]string, file string, r *fit.Result) 
 			if !beside[v.Key()] && !change[v.Key()] && !stops[v.Key()] {
 				t.Errorf("%s, arrangement %d (%+v): check finds %s %s: %s", file, a.Number, a.Strings, v.Grade, v.Key(), v.Message)
 			}
-			if a.State == fit.Meets && len(a.Waits) == 0 && !beside[v.Key()] {
+			if a.State == fit.Meets && !beside[v.Key()] {
 				t.Errorf("%s, arrangement %d is an answer, and check finds %s", file, a.Number, v.Key())
 			}
 		}

@@ -85,7 +85,7 @@ func (f *finder) judge(ctx context.Context, c candidate, year bool) (*Arrangemen
 	}
 	a.Problems = found.Problems
 	moved := slices.ContainsFunc(a.Banks, func(w BankWiring) bool { return !w.AsIs })
-	waits := map[string]bool{}
+	notPut, waits := map[string]bool{}, false
 	beside := map[string]verdict.Verdict{}
 	for i := range found.Verdicts {
 		v := &found.Verdicts[i]
@@ -93,7 +93,8 @@ func (f *finder) judge(ctx context.Context, c candidate, year bool) (*Arrangemen
 		switch {
 		case !v.Finding():
 		case lint.Awaits(v) && !year:
-			waits[v.Rule] = true
+			notPut[v.Rule] = true
+			waits = waits || v.Grade != verdict.Advise
 		case v.Grade == verdict.Advise && v.Outcome != verdict.Void:
 			a.Advice++
 		case f.rests[v.Rule] && own(v.About):
@@ -106,12 +107,14 @@ func (f *finder) judge(ctx context.Context, c candidate, year bool) (*Arrangemen
 			a.Stops = append(a.Stops, *v)
 		}
 	}
-	a.Waits = slices.Sorted(maps.Keys(waits))
+	a.NotPut = slices.Sorted(maps.Keys(notPut))
 	switch {
 	case len(a.Problems) > 0 || len(a.Stops) > 0 || len(found.Verdicts) == 0:
 		a.State = Stopped
 	case len(a.MustChange) > 0:
 		a.State = AfterChanges
+	case waits:
+		a.State = Waits
 	default:
 		a.State = Meets
 	}
@@ -230,7 +233,7 @@ func (f *finder) years(ctx context.Context, all []*Arrangement, r *Result) error
 	}
 	for _, list := range byWiring {
 		slices.SortStableFunc(list, func(x, y int) int {
-			return cmp.Or(cmp.Compare(rank(all[x].State), rank(all[y].State)), -cmp.Compare(all[x].likely, all[y].likely), compareLayouts(all[x], all[y]))
+			return cmp.Or(cmp.Compare(changes(all[x]), changes(all[y])), -cmp.Compare(all[x].likely, all[y].likely), compareLayouts(all[x], all[y]))
 		})
 	}
 	var chosen []int
@@ -260,4 +263,10 @@ func (f *finder) years(ctx context.Context, all []*Arrangement, r *Result) error
 	return nil
 }
 
-func rank(s State) int { return slices.Index([]State{Meets, AfterChanges, Stopped}, s) }
+// changes is 1 for what needs more changed than the panels.
+func changes(a *Arrangement) int {
+	if a.State == AfterChanges {
+		return 1
+	}
+	return 0
+}

@@ -23,12 +23,14 @@ func (r *Result) settle(all []*Arrangement) {
 			r.Answers = append(r.Answers, a)
 		case AfterChanges:
 			r.After = append(r.After, a)
+		case Waits:
+			r.Waiting = append(r.Waiting, a)
 		default:
 			stopped = append(stopped, a)
 		}
 	}
 	number := 0
-	for _, list := range [][]*Arrangement{r.Answers, r.After} {
+	for _, list := range [][]*Arrangement{r.Answers, r.After, r.Waiting} {
 		slices.SortStableFunc(list, func(a, b *Arrangement) int { return compareRanks(a, b, best) })
 		for _, a := range list {
 			number++

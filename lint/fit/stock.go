@@ -380,4 +380,3 @@ func inUnit(like *design.Value, si float64) string {
 	}
 	return number + " " + like.Written.Symbol
 }
-

@@ -30,10 +30,14 @@ func Fit(w io.Writer, r *fit.Result, opts Page) error {
 		p.blank()
 		p.after(r)
 	}
+	if len(r.Waiting) > 0 {
+		p.blank()
+		p.arrangements("NOT STOPPED SO FAR: no year was computed, and the rules that need one were not put", r.Waiting)
+	}
 	p.newSettings(r)
 	if len(r.Stopped) > 0 {
 		p.blank()
-		p.stopped(r.Stopped)
+		p.stopped(r)
 	}
 	p.besides(r.Beside)
 	p.blank()
@@ -51,6 +55,9 @@ func fitLine(r *fit.Result) (string, ink) {
 	rest := ""
 	if n := len(r.After); n > 0 {
 		rest += fmt.Sprintf("; %d more would once other things are changed too", n)
+	}
+	if n := len(r.Waiting); n > 0 {
+		rest += fmt.Sprintf("; %s not put to all", count(n, "was", "were"))
 	}
 	if stopped > 0 {
 		rest += fmt.Sprintf("; %s stopped", count(stopped, "is", "are"))
@@ -78,7 +85,7 @@ func (p *page) inHand(r *fit.Result) {
 // arrangements writes a list: two lines each, or one figure a line where the page
 // is narrow.
 func (p *page) arrangements(title string, list []*fit.Arrangement) {
-	p.line().put(title, plain).end()
+	p.line().wrap(title, plain)
 	if !p.narrow() {
 		p.line().right(3, "No", plain).to(5).put("bank", plain).right(28, "a year", plain).right(38, "headroom", plain).to(40).put("least of the limits", plain).right(p.width, "metal", plain).end()
 	}
@@ -169,8 +176,8 @@ func arrangementNotes(a *fit.Arrangement) string {
 			notes = append(notes, count(b.LeftOver, "battery", "batteries")+" of bank "+b.Bank+" left over")
 		}
 	}
-	if len(a.Waits) > 0 {
-		notes = append(notes, "not put to "+strings.Join(a.Waits, ", "))
+	if len(a.NotPut) > 0 {
+		notes = append(notes, "not put to "+strings.Join(a.NotPut, ", "))
 	}
 	if a.Advice > 0 {
 		notes = append(notes, count(a.Advice, "point", "points")+" of advice")
@@ -220,7 +227,7 @@ func (p *page) finding(v *verdict.Verdict) {
 // newSettings says which set-points go with each bank voltage.
 func (p *page) newSettings(r *fit.Result) {
 	told := map[string]bool{}
-	for _, list := range [][]*fit.Arrangement{r.Answers, r.After} {
+	for _, list := range [][]*fit.Arrangement{r.Numbered()} {
 		for _, a := range list {
 			for _, b := range a.Banks {
 				key := fmt.Sprint(b.Bank, b.Voltage)
@@ -243,7 +250,8 @@ func (p *page) newSettings(r *fit.Result) {
 
 // stopped writes the groups: the rule, how many it stops, which, and the one that
 // comes nearest.
-func (p *page) stopped(groups []fit.Group) {
+func (p *page) stopped(r *fit.Result) {
+	groups := r.Stopped
 	p.line().put("STOPPED, by the first rule against each", plain).end()
 	for i := range groups {
 		g := &groups[i]
@@ -263,29 +271,49 @@ func (p *page) stopped(groups []fit.Group) {
 		} else if problems := g.Stopped[0].Problems; len(problems) > 0 {
 			p.line().to(9).wrap(problems[0].Error(), plain)
 		}
-		p.line().to(9).wrapPieces(shortLayouts(g.Stopped), ", ", plain)
+		p.line().to(9).wrapPieces(shortLayouts(g.Stopped, r.Arrays > 1, len(r.Hand) > 1), " ", plain)
 	}
 }
 
 // shortLayouts names arrangements briefly: "24 V 3x2" is three in series, two such
-// strings.
-func shortLayouts(list []*fit.Arrangement) []string {
-	const most = 12
+// strings. Where there are several arrays, or kinds of panel, it says which.
+func shortLayouts(list []*fit.Arrangement, arrays, kinds bool) []string {
+	const most = 10
 	var texts []string
 	for i, a := range list {
-		if i == most {
+		if i == most && len(list) > most+1 {
 			texts = append(texts, fmt.Sprintf("and %d more", len(list)-i))
 			break
 		}
 		var parts []string
 		for _, s := range a.Strings {
-			n := 0
-			for _, x := range s.Series {
-				n += x.Count
+			text := ""
+			for n, x := range s.Series {
+				if n > 0 {
+					text += "+"
+				}
+				if text += strconv.Itoa(x.Count); kinds {
+					text += " " + x.Name
+				}
 			}
-			parts = append(parts, fmt.Sprintf("%dx%d", n, s.Parallel))
+			if kinds {
+				text += " "
+			}
+			text += "x" + strconv.Itoa(s.Parallel)
+			if arrays {
+				text = s.Array + " " + text
+			}
+			parts = append(parts, text)
 		}
-		texts = append(texts, banksOf(a)+" "+strings.Join(parts, "+"))
+		between := "+"
+		if arrays || kinds {
+			between = " & "
+		}
+		text := banksOf(a) + " " + strings.Join(parts, between)
+		if i+1 < len(list) {
+			text += ";"
+		}
+		texts = append(texts, text)
 	}
 	return texts
 }

@@ -45,7 +45,7 @@ type arrangementEntry struct {
 	Least         *string        `json:"least" jsonschema:"key of the verdict with that headroom"`
 	ConductorMass *float64       `json:"conductor_mass" jsonschema:"kg of the runs of strings and arrays"`
 	Advice        int            `json:"advice" jsonschema:"findings of grade advise"`
-	Waits         []string       `json:"waits" jsonschema:"rules that need a year of sun and were not put"`
+	NotPut        []string       `json:"not_put" jsonschema:"rules that need a year of sun and were not put"`
 	Stops         []findingEntry `json:"stops"`
 	MustChange    []findingEntry `json:"must_change" jsonschema:"what hangs on the bank's voltage and must be changed too"`
 	Errors        []errorEntry   `json:"errors" jsonschema:"why its text could not be read"`
@@ -114,10 +114,7 @@ func FitJSON(w io.Writer, r *fit.Result, version, date string) error {
 		Hand: panelsEntries(r.Hand), Judged: r.Judged, Possible: r.Possible, More: r.More, Years: r.Years,
 		Arrangements: []arrangementEntry{}, NotAt: []noBankEntry{}, Beside: findingEntries(r.Beside), Exit: r.Exit(),
 	}
-	for _, a := range r.Answers {
-		doc.Arrangements = append(doc.Arrangements, arrangementEntryOf(a))
-	}
-	for _, a := range r.After {
+	for _, a := range r.Numbered() {
 		doc.Arrangements = append(doc.Arrangements, arrangementEntryOf(a))
 	}
 	for _, g := range r.Stopped {
@@ -142,7 +139,7 @@ func panelsEntries(list []fit.Panels) []panelsEntry {
 func arrangementEntryOf(a *fit.Arrangement) arrangementEntry {
 	e := arrangementEntry{
 		State: stateWord(a.State), AsIs: a.AsIs, Banks: []bankEntry{}, Strings: []stringsEntry{}, LeftOver: panelsEntries(a.LeftOver),
-		Sky: filled(a.Sky), Advice: a.Advice, Waits: list(a.Waits), Stops: findingEntries(a.Stops), MustChange: findingEntries(a.MustChange), Errors: errorEntries(a.Problems),
+		Sky: filled(a.Sky), Advice: a.Advice, NotPut: list(a.NotPut), Stops: findingEntries(a.Stops), MustChange: findingEntries(a.MustChange), Errors: errorEntries(a.Problems),
 	}
 	if a.Number > 0 {
 		e.Number = &a.Number

@@ -21,7 +21,7 @@ func schemaOf[T any](title string) ([]byte, error) {
 		reflect.TypeFor[gradeWord]():    words(string(verdict.Stop), string(verdict.Fix), string(verdict.Advise)),
 		reflect.TypeFor[relationWord](): words("at_most", "at_least", "equals", "between", "all_equal", "is_true"),
 		reflect.TypeFor[columnUnit]():   words("code_points"),
-		reflect.TypeFor[stateWord]():    words("meets", "after_changes", "stopped"),
+		reflect.TypeFor[stateWord]():    words("meets", "after_changes", "waits", "stopped"),
 	}})
 	if err != nil {
 		return nil, fmt.Errorf("making the schema: %w", err)

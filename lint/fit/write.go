@@ -102,11 +102,7 @@ func (f *finder) writePlace(d *rewrite.Document, p *place, groups []group) error
 	if err != nil {
 		return err
 	}
-	text, err := alone.Text()
-	if err != nil {
-		return err
-	}
-	return d.InsertAfter(array, strings.TrimRight(string(text), "\n"))
+	return d.InsertAfter(array, strings.TrimRight(string(alone.Splice()), "\n"))
 }
 
 // writeStrings puts groups in place of an array's strings. A group takes over the

@@ -50,12 +50,11 @@ type candidate struct {
 // likeliest. possible counts all that were thought of, more tells that there are
 // others.
 func (f *finder) candidates() (chosen []candidate, possible int, more bool) {
-	e := &enumeration{finder: f, left: make([]int, len(f.kinds)), groups: make([][]group, len(f.places))}
-	for i, k := range f.kinds {
-		e.left[i] = k.count
+	e := f.enumerate(false)
+	if e.more {
+		e = f.enumerate(true)
+		e.more = true // the hopeless ones
 	}
-	e.patterns = f.patterns()
-	e.from(0)
 	if own := f.asItStands(); own != nil && !slices.ContainsFunc(e.found, func(g [][]group) bool { return f.isAsIs(g) }) {
 		e.found = append(e.found, own)
 	}
@@ -96,6 +95,17 @@ func (f *finder) candidates() (chosen []candidate, possible int, more bool) {
 		chosen = append(chosen, all[i].candidate)
 	}
 	return chosen, possible, e.more
+}
+
+// enumerate lists the sensible layouts, without the hopeless where asked.
+func (f *finder) enumerate(hopeful bool) *enumeration {
+	e := &enumeration{finder: f, hopeful: hopeful, left: make([]int, len(f.kinds)), groups: make([][]group, len(f.places))}
+	for i, k := range f.kinds {
+		e.left[i] = k.count
+	}
+	e.patterns = f.patterns()
+	e.from(0)
+	return e
 }
 
 // asItStands gives the design's own layout; nil where it has panels that are not
@@ -189,26 +199,80 @@ func (f *finder) leftOver(groups [][]group) []Panels {
 	return left
 }
 
-// unlikely counts the strings that no controller could work with: their voltage
-// in the mild is above its limit already, or below the bank's. They are judged
-// last, and left out first.
+// cloudEdge is what bright clouds add to the current of a panel (common practice).
+const cloudEdge = 1.25
+
+// unlikely counts what no controller could work with: strings whose voltage in the
+// mild is above its limit already, or below the bank's; an input with too much
+// current, a charger with too much power. These are judged last, and left out
+// first; it is the rules that decide.
 func (f *finder) unlikely(groups [][]group, wiring []BankWiring) (n int) {
+	current, power := map[string]float64{}, map[string]float64{}
 	for i, at := range groups {
 		p := &f.places[i]
-		volts := 0.0
-		for _, w := range wiring {
-			if w.Bank == p.bank {
-				volts = w.Voltage
-			}
-		}
+		volts := voltsOf(wiring, p.bank)
 		for _, g := range at {
-			voc, vmp := f.sum(&g, func(k *kind) float64 { return k.voc }), f.sum(&g, func(k *kind) float64 { return k.vmp })
-			if p.highest > 0 && voc > p.highest || p.tracks && vmp > 0 && vmp < volts {
+			if f.offVoltage(p, &g, volts) {
 				n++
 			}
+			input := inputKey(p.charger, p.input)
+			current[input] += cloudEdge * float64(g.parallel) * f.largest(&g, func(k *kind) float64 { return k.isc })
+			power[p.charger] += float64(g.parallel) * f.sum(&g, func(k *kind) float64 { return k.pmax })
+		}
+	}
+	seen := map[string]bool{}
+	for i := range f.places {
+		p := &f.places[i]
+		if input := inputKey(p.charger, p.input); !seen[input] && p.survives > 0 && current[input] > p.survives {
+			seen[input] = true
+			n++
+		}
+		if most := p.overpanel * p.rated * voltsOf(wiring, p.bank); !seen[p.charger] && most > 0 && power[p.charger] > most {
+			seen[p.charger] = true
+			n++
 		}
 	}
 	return n
+}
+
+func voltsOf(wiring []BankWiring, bank string) float64 {
+	for _, w := range wiring {
+		if w.Bank == bank {
+			return w.Voltage
+		}
+	}
+	return 0
+}
+
+// offVoltage tells a string above the controller's limit or below the bank.
+func (f *finder) offVoltage(p *place, g *group, volts float64) bool {
+	voc, vmp := f.sum(g, func(k *kind) float64 { return k.voc }), f.sum(g, func(k *kind) float64 { return k.vmp })
+	return p.highest > 0 && voc > p.highest || p.tracks && vmp > 0 && vmp < volts
+}
+
+// hopeless tells a group that is unlikely however the banks are wired. Where there
+// are more layouts than can be thought of, these go first.
+func (f *finder) hopeless(p *place, g *group) bool {
+	if p.survives > 0 && cloudEdge*float64(g.parallel)*f.largest(g, func(k *kind) float64 { return k.isc }) > p.survives {
+		return true
+	}
+	for _, wiring := range f.wirings {
+		volts := voltsOf(wiring, p.bank)
+		most := p.overpanel * p.rated * volts
+		if !f.offVoltage(p, g, volts) && (most == 0 || float64(g.parallel)*f.sum(g, func(k *kind) float64 { return k.pmax }) <= most) {
+			return false
+		}
+	}
+	return true
+}
+
+func (f *finder) largest(g *group, of func(*kind) float64) (most float64) {
+	for i, n := range g.series {
+		if n > 0 {
+			most = max(most, of(&f.kinds[i]))
+		}
+	}
+	return most
 }
 
 // sum adds a figure over a string; 0 where one of its panels lacks it.
@@ -286,6 +350,7 @@ type enumeration struct {
 	groups   [][]group
 	found    [][][]group
 	more     bool
+	hopeful  bool
 }
 
 // from fills the places from i on.
@@ -312,7 +377,7 @@ func (e *enumeration) fill(i, next int) {
 			continue
 		}
 		for g.parallel = 1; e.take(&g, 1); g.parallel++ {
-			if !e.agrees(i, &g) {
+			if !e.agrees(i, &g) || e.hopeful && e.hopeless(&e.places[i], &g) {
 				e.take(&g, -g.parallel)
 				break
 			}

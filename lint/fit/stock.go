@@ -18,9 +18,9 @@ import (
 // kind is one kind of panel in hand. Figures that the data sheet lacks are 0: what
 // is sensible is then not asked by them.
 type kind struct {
-	name          string
-	count         int
-	vmp, imp, voc float64 // V, A, V in SI
+	name                     string
+	count                    int
+	vmp, imp, voc, isc, pmax float64 // SI
 }
 
 // mostPanels bounds the panels of one kind, as a string is bounded in the language.
@@ -51,7 +51,7 @@ func (f *finder) takeStock() error {
 		case slices.ContainsFunc(f.hand[:i], func(o Panels) bool { return o.Name == p.Name }):
 			return fmt.Errorf("panels %s are named twice", p.Name)
 		}
-		f.kinds = append(f.kinds, kind{p.Name, p.Count, figure(sheet, "vmp"), figure(sheet, "imp"), figure(sheet, "voc")})
+		f.kinds = append(f.kinds, kind{p.Name, p.Count, figure(sheet, "vmp"), figure(sheet, "imp"), figure(sheet, "voc"), figure(sheet, "isc"), figure(sheet, "pmax")})
 	}
 	return nil
 }
@@ -103,11 +103,12 @@ type place struct {
 	// class is the same for places that are alike, so that mirror images are
 	// tried once.
 	class int
-	// highest is the controller's limit of PV voltage, V; 0 where unknown. tracks
-	// tells a controller that finds the best power.
-	highest float64
-	tracks  bool
-	asIs    []group // as the design has it
+	// The controller's limits of PV voltage (V) and short-circuit current (A), its
+	// rated charge current (A) and what share of the power that it can use its
+	// maker allows; 0 where unknown. tracks tells one that finds the best power.
+	highest, survives, rated, overpanel float64
+	tracks                              bool
+	asIs                                []group // as the design has it
 }
 
 // placesOf lists the arrays, then the free inputs of chargers in use.
@@ -195,7 +196,8 @@ func (f *finder) placeOf(array *design.Block, class int) place {
 func (p *place) aim(d *design.Design, charger *design.Block) {
 	p.bank = charger.Values["bank"].Text
 	if controller := d.Refers(charger, "controller"); controller != nil {
-		p.highest = figure(controller, "pv_voltage_max")
+		p.highest, p.survives = figure(controller, "pv_voltage_max"), figure(controller, "pv_short_circuit_max")
+		p.rated, p.overpanel = figure(controller, "charge_current_max"), figure(controller, "overpanel_max")
 		v, ok := controller.Value("kind")
 		p.tracks = !ok || v.Text != "pwm"
 	}

@@ -337,7 +337,7 @@ func (p *page) fitBasis(r *fit.Result) {
 		if r.More {
 			more = "more than "
 		}
-		text = fmt.Sprintf("NOT ALL WERE TRIED: %d of %s%d arrangements, the likeliest by voltage and by panels used; --most N tries more.", r.Judged, more, r.Possible)
+		text = fmt.Sprintf("NOT ALL WERE TRIED: %d of %s%d arrangements, the likeliest by voltage, current, power and panels used; --most N tries more.", r.Judged, more, r.Possible)
 	}
 	sky := ""
 	for _, list := range [][]*fit.Arrangement{r.Answers, r.After} {

@@ -230,7 +230,7 @@ func TestExamples(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			texts := example(t, folder)
-			r := find(t, texts, folder+"/"+name, fit.Options{Most: 150, Years: 6})
+			r := find(t, texts, folder+"/"+name, fit.Options{Most: 90, Years: 5})
 			sound := !strings.Contains(name, "broken")
 			asIs := slices.ContainsFunc(r.Answers, func(a *fit.Arrangement) bool { return a.AsIs })
 			if sound && !asIs {

@@ -13,6 +13,7 @@ require (
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	github.com/spf13/cobra v1.10.2
 	github.com/spf13/pflag v1.0.10
+	golang.org/x/image v0.48.0
 	golang.org/x/sys v0.50.0
 	pgregory.net/rapid v1.3.0
 )

@@ -32,6 +32,7 @@ var rooms = []string{
 	"lint",
 	"lint/fit",
 	"lint/sweep",
+	"lint/commission",
 	"lint/report",
 	"lint/linttest",
 	"rules",
@@ -41,16 +42,17 @@ var rooms = []string{
 // strangers are rooms that must not know each other although one stands above
 // the other in the list.
 var strangers = map[string][]string{
-	"lint/physics": {"schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook"},
-	"lint/verdict": {"schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts"},
-	"lint/judge":   {"lint/physics", "schema/workshop"},
-	"lint/survey":  {"lint/physics", "lint/facts", "lint/judge", "lint/verdict"},
-	"lint":         {"lint/physics"},
-	"lint/fit":     {"lint/physics", "lint/judge"},
-	"lint/sweep":   {"lint/physics", "lint/judge", "lint/fit"},
-	"lint/report":  {"lint/physics", "lint/judge"},
-	"rules":        {"schema/quantity", "schema/source", "schema/hcltext", "schema/rewrite", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge", "lint/survey", "lint", "lint/report"},
-	"cmd":          {"lint/physics", "lint/judge"},
+	"lint/physics":    {"schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook"},
+	"lint/verdict":    {"schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts"},
+	"lint/judge":      {"lint/physics", "schema/workshop"},
+	"lint/survey":     {"lint/physics", "lint/facts", "lint/judge", "lint/verdict"},
+	"lint":            {"lint/physics"},
+	"lint/commission": {"lint/physics", "lint/judge", "lint/fit", "lint/sweep", "schema/hcltext", "schema/workshop", "schema/codebook"},
+	"lint/fit":        {"lint/physics", "lint/judge", "lint/commission"},
+	"lint/sweep":      {"lint/physics", "lint/judge", "lint/fit", "lint/commission"},
+	"lint/report":     {"lint/physics", "lint/judge"},
+	"rules":           {"schema/quantity", "schema/source", "schema/hcltext", "schema/rewrite", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge", "lint/survey", "lint", "lint/commission", "lint/fit", "lint/sweep", "lint/report"},
+	"cmd":             {"lint/physics", "lint/judge"},
 }
 
 // kept says where alone a library may be imported.

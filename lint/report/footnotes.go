@@ -114,7 +114,9 @@ func (p *page) date(r *lint.Result) {
 }
 
 // counts says in one sentence what was done.
-func (p *page) counts(s *lint.Summary) {
+func (p *page) counts(s *lint.Summary) { p.line().wrap(countsWords(s), plain) }
+
+func countsWords(s *lint.Summary) string {
 	n := func(count int) string {
 		if count == 0 {
 			return "none"
@@ -127,10 +129,9 @@ func (p *page) counts(s *lint.Summary) {
 	if s.DoesNotApply > 0 {
 		text += fmt.Sprintf(" %d more did not apply.", s.DoesNotApply)
 	}
-	p.line().wrap(text, plain)
+	return text
 }
 
 func (p *page) caution() {
-	p.line().wrap("Caution: these figures support, and do not replace, the code in force, the makers' manuals "+
-		"and a licensed person. Arrays and batteries stay live.", plain)
+	p.line().wrap("Caution: t"+strings.TrimPrefix(Caution, "T"), plain)
 }

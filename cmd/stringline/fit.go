@@ -212,4 +212,3 @@ func (s *streams) bench(c *cobra.Command, design string) (*lint.Bench, error) {
 	}
 	return lint.OpenBench(c.Context(), o)
 }
-

@@ -48,7 +48,7 @@ func (s *streams) commands(code *int) *cobra.Command {
 	}
 	option := root.PersistentFlags()
 	option.String("color", "auto", "`WHEN` to use color: auto, always or never")
-	root.AddCommand(s.check(code), s.facts(code), s.workings(code), s.fit(code), s.sheet(code), s.commission(code), s.codebook(code), s.version(code))
+	root.AddCommand(s.check(code), s.facts(code), s.workings(code), s.fit(code), s.sweep(code), s.sheet(code), s.commission(code), s.codebook(code), s.version(code))
 	// Completion scripts stay at hand without standing among the commands.
 	root.CompletionOptions.HiddenDefaultCmd = true
 	root.SetHelpCommand(&cobra.Command{

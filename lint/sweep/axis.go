@@ -147,7 +147,8 @@ func (a *Axis) listed(o Over) error {
 		p := Point{Text: text}
 		if a.Number() {
 			if i == 0 {
-				a.unit, a.Unit = v.Written, v.Written.Symbol
+				a.unit = a.unitOf(v)
+				a.Unit = a.unit.Symbol
 			}
 			p.Value = a.unit.FromSI(v.SI)
 		}
@@ -187,12 +188,13 @@ func (a *Axis) ranged(o Over) error {
 	if err != nil {
 		return err
 	}
-	a.unit, a.Unit = from.Written, from.Written.Symbol
+	a.unit = a.unitOf(from)
+	a.Unit = a.unit.Symbol
 	if a.unit.Symbol == "AWG" {
 		return errors.New("gauges have no even steps; give the size in mm2, or list gauges: ID=10AWG,8AWG")
 	}
 	begin, end := a.unit.FromSI(from.SI), a.unit.FromSI(to.SI)
-	by := step / a.scale()
+	by := step / a.unit.Scale
 	whole := a.Attribute.Form == design.Count
 	switch {
 	case by == 0:
@@ -221,12 +223,12 @@ func (a *Axis) ranged(o Over) error {
 	return nil
 }
 
-// scale is what one of the axis' unit is in SI, as a difference.
-func (a *Axis) scale() float64 {
-	if a.unit.Scale == 0 {
-		return 1
+// unitOf gives the unit that a value is written in; that of bare numbers for them.
+func (a *Axis) unitOf(v *design.Value) quantity.Unit {
+	if a.Attribute.Form == design.Quantity {
+		return v.Written
 	}
-	return a.unit.Scale
+	return quantity.MustLookup("")
 }
 
 // ends reads "0degC/5K". Units hold a / too: the first place where both sides can

@@ -18,13 +18,13 @@ func Sweep(w io.Writer, r *sweep.Result, opts Page) error {
 	p := newPage(opts)
 	p.head(r.Base)
 	for i, a := range r.Axes {
-		word := "SWEEP of"
+		text := "SWEEP of "
 		if i > 0 {
-			word = "     and"
+			text = "and of "
 		}
-		text := fmt.Sprintf("%s %s: %s, %s", word, a.ID, axisSpan(a), count(len(a.Points), "point", "points"))
+		text += a.ID + ": " + axisSpan(a)
 		if a.Part != "" {
-			text += ", in " + a.Part + " wherever it is used"
+			text += "; in " + a.Part + ", wherever it is used"
 		}
 		p.line().wrap(text, plain)
 	}
@@ -34,7 +34,7 @@ func Sweep(w io.Writer, r *sweep.Result, opts Page) error {
 		p.blank()
 		p.line().put("THROUGHOUT, whatever the value", plain).end()
 		for i := range r.Throughout {
-			p.finding(&r.Throughout[i])
+			p.foundThroughout(&r.Throughout[i])
 		}
 	}
 	p.blank()
@@ -43,6 +43,16 @@ func Sweep(w io.Writer, r *sweep.Result, opts Page) error {
 	p.sweepBasis(r)
 	p.caution()
 	return p.flush(w)
+}
+
+// foundThroughout writes a finding without its figures, which the sweep may move.
+func (p *page) foundThroughout(v *verdict.Verdict) {
+	p.line().to(2).put(strings.ToUpper(string(v.Grade)), gradeInk(v.Grade)).to(9).wrap(fmt.Sprintf("%s, %s", subject(v), v.Rule), plain)
+	if v.Outcome == verdict.Unproven {
+		p.line().to(9).wrap("unproven: supply "+strings.Join(supplies(v.Missing), "; "), inkSupply)
+		return
+	}
+	p.line().to(9).wrap("against it: "+v.Title, plain)
 }
 
 func axisSpan(a *sweep.Axis) string {
@@ -54,7 +64,7 @@ func axisSpan(a *sweep.Axis) string {
 		}
 		return strings.Join(texts, ", ")
 	}
-	return first.Text + " to " + last.Text
+	return fmt.Sprintf("%s to %s, %d points", first.Text, last.Text, len(a.Points))
 }
 
 func (p *page) turns(r *sweep.Result) {
@@ -97,11 +107,9 @@ func TurnText(r *sweep.Result, t *sweep.Turn) string {
 	default:
 		text = fmt.Sprintf("%s up to %s, %s above", low, turnValue(a, t.Low.Value, math.Floor), high)
 	}
-	if len(r.Axes) == 2 {
-		text += fmt.Sprintf(" (%s of %s)", a.ID, axisSpan(a))
-		if other := r.Axes[1-t.Axis]; t.Other >= 0 {
-			text = fmt.Sprintf("%s: %s %s", other.Points[t.Other].Text, a.ID, strings.TrimSuffix(text, fmt.Sprintf(" (%s of %s)", a.ID, axisSpan(a))))
-		}
+	if t.Other >= 0 {
+		other := r.Axes[1-t.Axis]
+		text = fmt.Sprintf("with %s %s: %s %s", other.ID, other.Points[t.Other].Text, a.ID, text)
 	}
 	return text
 }
@@ -172,7 +180,7 @@ func (p *page) sweepTable(r *sweep.Result) {
 			l.right(widest+2+(n+1)*cell, sweepCell(row, &c), plain)
 		}
 		text, with := sweepFindings(row)
-		l.to(widest+4+len(shown)*cell).put(text, with).end()
+		l.to(widest+4+len(shown)*cell).wrap(text, with)
 	}
 }
 
@@ -248,7 +256,7 @@ func (p *page) sweepBasis(r *sweep.Result) {
 		}
 	}
 	p.line().wrap("Between two points that agree nothing was looked for. Each value was written where it stands, or would stand, and all judged anew.", plain)
-	if r.WithoutYear {
-		p.line().wrap("The year of sun was left out: rules that need one are unproven.", plain)
+	if r.WithoutYear && len(r.NotPut) > 0 {
+		p.line().wrap("The year of sun was left out. Not put for want of it: "+strings.Join(r.NotPut, ", ")+".", plain)
 	}
 }

@@ -25,7 +25,8 @@ type sweepDocument struct {
 	Points      []pointEntry   `json:"points" jsonschema:"the first axis turns fastest"`
 	Turns       []turnEntry    `json:"turns" jsonschema:"where verdicts turn"`
 	Throughout  []findingEntry `json:"throughout" jsonschema:"findings that stand at every point"`
-	WithoutYear bool           `json:"without_year" jsonschema:"rules that need a year of sun were left unproven"`
+	WithoutYear bool           `json:"without_year" jsonschema:"the year of sun was left out"`
+	NotPut      []string       `json:"not_put" jsonschema:"rules that could not be put for want of the year"`
 	Exit        int            `json:"exit" jsonschema:"0; 2 where a point could not be read"`
 }
 
@@ -80,7 +81,7 @@ func SweepSchema() ([]byte, error) {
 func SweepJSON(w io.Writer, r *sweep.Result, version, date string) error {
 	doc := sweepDocument{
 		Format: Format, Tool: toolEntry{ToolName, version}, Date: date, File: r.Base.File, Design: r.Base.Name, Revision: filled(r.Base.Revision), Digest: r.Base.Digest,
-		Axes: []axisEntry{}, Facts: []columnEntry{}, Points: []pointEntry{}, Turns: []turnEntry{}, Throughout: findingEntries(r.Throughout), WithoutYear: r.WithoutYear, Exit: r.Exit(),
+		Axes: []axisEntry{}, Facts: []columnEntry{}, Points: []pointEntry{}, Turns: []turnEntry{}, Throughout: findingEntries(r.Throughout), WithoutYear: r.WithoutYear, NotPut: list(r.NotPut), Exit: r.Exit(),
 	}
 	for _, a := range r.Axes {
 		e := axisEntry{ID: a.ID, Unit: a.Unit, Values: []scalar{}, Between: a.Between}

@@ -46,6 +46,8 @@ type Result struct {
 	// Throughout are the findings that are there, and alike, at every point.
 	Throughout  []verdict.Verdict
 	WithoutYear bool
+	// NotPut are the rules that could not be put for want of a year.
+	NotPut []string
 }
 
 // Column is one fact that is told.
@@ -72,6 +74,7 @@ type judgement struct {
 	headroom                  *float64
 	limited                   string           // the fact that it holds against a limit; "" for none
 	finding                   *verdict.Verdict // whole, where it is one
+	awaits                    bool             // the year that was left out
 }
 
 // Turn is where a rule's verdict on a subject turns.
@@ -142,6 +145,11 @@ func Run(ctx context.Context, bench *lint.Bench, o Options) (*Result, error) {
 		return nil, err
 	}
 	r.Throughout = s.throughout(rows)
+	for _, key := range slices.Sorted(maps.Keys(s.samples)) {
+		if v := s.samples[key]; v.awaits && !slices.Contains(r.NotPut, v.rule) {
+			r.NotPut = append(r.NotPut, v.rule)
+		}
+	}
 	r.Facts = s.columns(rows, r.Turns)
 	return r, nil
 }
@@ -310,12 +318,15 @@ func (s *sweeper) note(r *Row, d *lint.DesignResult) {
 	r.Values, r.Limits, r.judged = map[string]facts.Fact{}, map[string]float64{}, map[string]*judgement{}
 	for i := range d.Verdicts {
 		v := d.Verdicts[i]
-		if v.Finding() {
+		if v.Finding() && !(s.options.WithoutYear && lint.Awaits(&v)) {
 			r.Findings[min(v.Grade.Rank(), 2)]++
 		}
 		j := &judgement{rule: v.Rule, about: v.About, which: v.Which, title: v.Title, grade: v.Grade, outcome: v.Outcome, headroom: v.Headroom}
 		r.judged[v.Key()] = j
-		if v.Finding() {
+		switch {
+		case s.options.WithoutYear && lint.Awaits(&v):
+			j.awaits = true
+		case v.Finding():
 			j.finding = &v
 		}
 		if v.Is == nil || v.Is.ID == "" || d.System == nil || !limits(&v) {

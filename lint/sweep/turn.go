@@ -219,7 +219,7 @@ func moves(rows []Row, id string) bool {
 	var first *facts.Fact
 	for i := range rows {
 		f, ok := rows[i].Values[id]
-		if !ok {
+		if !ok || len(rows[i].Problems) > 0 {
 			continue
 		}
 		if first == nil {

@@ -94,7 +94,16 @@ func subjectText(about, which string) string {
 
 // TurnText says where a verdict turns: "met down to -31.42 degC, breaks below".
 func TurnText(r *sweep.Result, t *sweep.Turn) string {
-	a := r.Axes[t.Axis]
+	text := TurnAlong(r.Axes[t.Axis], t)
+	if t.Other >= 0 {
+		other := r.Axes[1-t.Axis]
+		text = fmt.Sprintf("with %s %s: %s %s", other.ID, other.Points[t.Other].Text, r.Axes[t.Axis].ID, text)
+	}
+	return text
+}
+
+// TurnAlong is [TurnText] without the other axis.
+func TurnAlong(a *sweep.Axis, t *sweep.Turn) string {
 	text := ""
 	low, high := outcomeText(t.Before), outcomeText(t.After)
 	switch {
@@ -106,10 +115,6 @@ func TurnText(r *sweep.Result, t *sweep.Turn) string {
 		text = fmt.Sprintf("met up to %s, %s above", turnValue(a, t.Low.Value, math.Floor), high)
 	default:
 		text = fmt.Sprintf("%s up to %s, %s above", low, turnValue(a, t.Low.Value, math.Floor), high)
-	}
-	if t.Other >= 0 {
-		other := r.Axes[1-t.Axis]
-		text = fmt.Sprintf("with %s %s: %s %s", other.ID, other.Points[t.Other].Text, a.ID, text)
 	}
 	return text
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -40,6 +41,9 @@ func Sweep(w io.Writer, r *sweep.Result) error {
 	f.say("%s from %s to %s.", a.ID, a.Points[0].Text, a.Points[len(a.Points)-1].Text)
 	for i := range r.Turns {
 		f.say("%s on %s: %s.", r.Turns[i].Rule, r.Turns[i].About, report.TurnText(r, &r.Turns[i]))
+	}
+	if len(r.Axes) == 2 {
+		f.paragraph("minor", "Beside each line its "+r.Axes[1].ID+".")
 	}
 	drawn := 0
 	for _, c := range r.Facts {
@@ -102,11 +106,18 @@ func (f *figure) sweepPanel(r *sweep.Result, c *sweep.Column) bool {
 	}
 	if limited {
 		p.f.put(`<path class="limit" data-curve="limit" data-fact="%s" data-x="%s" data-y="%s" d="%s"/>`, escape(c.ID), pointNumbers(a), numbers(limit), p.wayOf(a, limit))
-		p.f.text(right-3, p.y.place(limit[n-1])-4, "halo", "end", "limit")
-		p.f.text(right-3, p.y.place(limit[n-1])-4, "", "end", "limit")
+		y := p.y.place(limit[n-1]) - 4
+		if y < p.top+10 { // no room above it
+			y += 16
+		}
+		p.f.text(left+3, y, "halo", "start", "limit")
+		p.f.text(left+3, y, "", "start", "limit")
 	}
+	marks := 0
 	for i := range r.Turns {
-		p.sweepTurn(r, c, &r.Turns[i], lines)
+		if p.sweepTurn(r, c, &r.Turns[i], lines, marks) {
+			marks++
+		}
 	}
 	f.y += lineGap
 	f.text(right, f.y, "minor", "end", a.ID+unitWords(a.Unit))
@@ -164,19 +175,12 @@ func (p *panel) sweepLine(r *sweep.Result, c *sweep.Column, j int, class string,
 }
 
 // sweepTurn marks where a rule on this fact's subject turns: a line down the panel
-// of the fact that the rule limits.
-func (p *panel) sweepTurn(r *sweep.Result, c *sweep.Column, t *sweep.Turn, lines []int) {
-	if t.Axis != 0 || t.Limited != c.ID || !r.Axes[0].Between {
-		return
-	}
-	if t.Other >= 0 {
-		on := false
-		for _, j := range lines {
-			on = on || j == t.Other
-		}
-		if !on {
-			return
-		}
+// of the fact that the rule limits. Of several marks the words stand below each
+// other.
+func (p *panel) sweepTurn(r *sweep.Result, c *sweep.Column, t *sweep.Turn, lines []int, before int) bool {
+	a := r.Axes[0]
+	if t.Axis != 0 || t.Limited != c.ID || !a.Between || t.Other >= 0 && !slices.Contains(lines, t.Other) {
+		return false
 	}
 	value := t.Met().Value
 	x := p.x.place(value)
@@ -185,12 +189,14 @@ func (p *panel) sweepTurn(r *sweep.Result, c *sweep.Column, t *sweep.Turn, lines
 	if x > (left+right)/2 {
 		anchor, at = "end", x-3
 	}
-	words := report.TurnText(r, t)
-	if first, _, found := strings.Cut(words, ","); found {
-		words = first
+	words, _, _ := strings.Cut(report.TurnAlong(a, t), ",")
+	if t.Other >= 0 {
+		words = r.Axes[1].Points[t.Other].Text + ": " + words
 	}
-	p.f.text(at, p.top+11, "halo", anchor, words)
-	p.f.text(at, p.top+11, "", anchor, words)
+	y := p.top + 11 + 13*float64(before)
+	p.f.text(at, y, "halo", anchor, words)
+	p.f.text(at, y, "", anchor, words)
+	return true
 }
 
 // wayOf is the path through a series over the points of an axis.

@@ -21,7 +21,7 @@ import (
 
 // hutTexts gives the hut's workshop with n copies of its design, each with
 // another charge current, so that no two have the same facts.
-func hutTexts(b *testing.B, n int) map[string]string {
+func hutTexts(b testing.TB, n int) map[string]string {
 	b.Helper()
 	texts := map[string]string{}
 	for _, name := range []string{"workshop.hcl", "hut.design.hcl", "parts/devices.parts.hcl", "parts/panels.parts.hcl", "parts/protection.parts.hcl"} {

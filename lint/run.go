@@ -12,7 +12,6 @@ import (
 	"stringline/lint/facts"
 	"stringline/lint/survey"
 	"stringline/lint/verdict"
-	"stringline/schema/design"
 	"stringline/schema/source"
 	"stringline/schema/workshop"
 )
@@ -64,28 +63,13 @@ func Run(ctx context.Context, o Options) (*Result, error) {
 		return nil, err
 	}
 	result.Problems = append(result.Problems, unread...)
-	workshops, problems := survey.Find(o.Disk, o.WorkingDir, o.Paths)
-	result.Problems = append(result.Problems, problems...)
 	shelf := newLibrary(ctx, o)
 	defer shelf.close()
-
-	var jobs []job
-	for _, w := range workshops {
-		r := openWorkshop(shelf, w)
-		for _, name := range w.Designs {
-			jobs = append(jobs, job{room: r, name: name, show: w.Show(name)})
-		}
+	jobs, problems, err := gather(shelf, o)
+	if err != nil {
+		return nil, err
 	}
-	if o.Stdin != nil {
-		home, err := survey.Home(o.Disk, o.WorkingDir, o.WorkingDir)
-		if err != nil {
-			return nil, fmt.Errorf("opening the working folder: %w", err)
-		}
-		name := path.Join(".", survey.Relative(home.Dir, o.WorkingDir), "standard-input"+survey.DesignSuffix)
-		jobs = append(jobs, job{room: openWorkshop(shelf, home), name: name, show: "-", text: o.Stdin})
-	}
-	slices.SortStableFunc(jobs, func(a, b job) int { return cmp.Compare(a.show, b.show) })
-
+	result.Problems = append(result.Problems, problems...)
 	counted := counter{reject: o.RejectFrom, baseline: accepted != nil}
 	judged := judgeAll(ctx, o, accepted, jobs, func(d *DesignResult) error {
 		counted.add(d)
@@ -115,27 +99,43 @@ func Run(ctx context.Context, o Options) (*Result, error) {
 	return result, judged
 }
 
+// gather lists the designs under the paths, and the one from standard input.
+func gather(shelf *library, o Options) ([]job, source.Problems, error) {
+	workshops, problems := survey.Find(o.Disk, o.WorkingDir, o.Paths)
+	var jobs []job
+	for _, w := range workshops {
+		r := openWorkshop(shelf, w)
+		for _, name := range w.Designs {
+			jobs = append(jobs, job{room: r, name: name, show: w.Show(name)})
+		}
+	}
+	if o.Stdin != nil {
+		home, err := survey.Home(o.Disk, o.WorkingDir, o.WorkingDir)
+		if err != nil {
+			return nil, nil, fmt.Errorf("opening the working folder: %w", err)
+		}
+		name := path.Join(".", survey.Relative(home.Dir, o.WorkingDir), "standard-input"+survey.DesignSuffix)
+		jobs = append(jobs, job{room: openWorkshop(shelf, home), name: name, show: "-", text: o.Stdin})
+	}
+	slices.SortStableFunc(jobs, func(a, b job) int { return cmp.Compare(a.show, b.show) })
+	return jobs, problems, nil
+}
+
 // job is one design to judge.
 type job struct {
 	room *room
 	name string // inside the workshop's tree
 	show string
 	text []byte
+
+	texts       map[string][]byte // of parts files that are tried out, by name as shown
+	withoutYear bool
 }
 
 // judge is the pipeline for one design: source, design, facts, verdicts.
 func (j *job) judge(ctx context.Context, o Options, accepted *against) (DesignResult, error) {
 	r := j.room
-	show := func(name string) string {
-		if name == j.name {
-			return j.show
-		}
-		return r.place.Show(name)
-	}
-	d := design.Load(design.Options{
-		Files: r.place.Tree, Path: j.name, Show: show, Text: j.text,
-		Parts: r.parts(), Declares: r.declares, Cache: &r.cache,
-	})
+	d := j.load()
 	found := DesignResult{File: j.show, Name: d.Name, Revision: d.Revision, Digest: d.Digest, Problems: d.Problems}
 	if r.workshop != nil {
 		found.Workshop = r.workshop.File
@@ -152,6 +152,9 @@ func (j *job) judge(ctx context.Context, o Options, accepted *against) (DesignRe
 	}
 	waivers, problems := waiversOf(d, books, o.Rules)
 	system := facts.NewWith(d, &r.weathers)
+	if j.withoutYear {
+		system.WithholdYear()
+	}
 	found.Problems = append(append(found.Problems, problems...), system.Problems()...)
 	found.Problems.Sort()
 

@@ -52,6 +52,8 @@ func (s *streams) commands(code *int) *cobra.Command {
 		s.check(code),
 		s.facts(code),
 		s.workings(code),
+		s.fit(code),
+		s.sweep(code),
 		s.sheet(code),
 		s.commission(code),
 		s.compare(code),

@@ -119,6 +119,8 @@ func TestExamplesFitTheSchemas(t *testing.T) {
 	}{
 		{"check.schema.json", []string{"check", "--as", "json"}},
 		{"facts.schema.json", []string{"facts", "--as", "json"}},
+		{"fit.schema.json", []string{"fit", "--most", "30", "--years", "2", "--as", "json"}},
+		{"sweep.schema.json", []string{"sweep", "--over", "site.coldest=-20degC..0degC/10K", "--without-year", "--as", "json"}},
 	} {
 		schema, err := jsonschema.NewCompiler().Compile(filepath.Join("../../schema", c.schema))
 		if err != nil {

@@ -27,8 +27,10 @@ var rooms = []string{
 	"lint/facts",
 	"lint/verdict",
 	"lint/judge",
+	"lint/starter",
 	"lint/survey",
 	"lint",
+	"lint/commission",
 	"lint/compare",
 	"lint/report",
 	"lint/linttest",
@@ -39,15 +41,17 @@ var rooms = []string{
 // strangers are rooms that must not know each other although one stands above
 // the other in the list.
 var strangers = map[string][]string{
-	"lint/physics": {"schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook"},
-	"lint/verdict": {"schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts"},
-	"lint/judge":   {"lint/physics", "schema/workshop"},
-	"lint/survey":  {"lint/physics", "lint/facts", "lint/judge", "lint/verdict"},
-	"lint":         {"lint/physics"},
-	"lint/compare": {"lint/physics", "lint/judge"},
-	"lint/report":  {"lint/physics", "lint/judge"},
-	"rules":        {"schema/quantity", "schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge", "lint/survey", "lint", "lint/report"},
-	"cmd":          {"lint/physics", "lint/judge"},
+	"lint/physics":    {"schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook"},
+	"lint/verdict":    {"schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts"},
+	"lint/judge":      {"lint/physics", "schema/workshop"},
+	"lint/survey":     {"lint/physics", "lint/facts", "lint/judge", "lint/verdict", "lint/starter"},
+	"lint/starter":    {"schema/workshop", "schema/codebook", "lint/physics", "lint/facts", "lint/verdict", "lint/judge"},
+	"lint":            {"lint/physics", "lint/starter"},
+	"lint/commission": {"lint/physics", "lint/judge", "schema/hcltext", "schema/workshop", "schema/codebook"},
+	"lint/compare":    {"lint/physics", "lint/judge", "lint/starter", "lint/commission"},
+	"lint/report":     {"lint/physics", "lint/judge"},
+	"rules":           rooms,
+	"cmd":             {"lint/physics", "lint/judge"},
 }
 
 // kept says where alone a library may be imported.

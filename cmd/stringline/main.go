@@ -26,17 +26,19 @@ func main() {
 		debug.SetGCPercent(400)
 		debug.SetMemoryLimit(256 << 20)
 	}
+	s := processStreams()
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	// Not all work looks at the context (a read of standard input cannot): what
 	// does not end by itself soon after the signal is ended.
 	forget := context.AfterFunc(ctx, func() {
 		time.Sleep(grace)
+		s.say("interrupted: what was being done did not end in time, so nothing more is told of it")
 		os.Exit(2)
 	})
 	// A reader that closes the pipe early is no fault of the run: writing then
 	// gives an error, which the terminal knows, instead of a signal that kills.
 	signal.Ignore(brokenPipe...)
-	code := run(ctx, os.Args[1:], processStreams())
+	code := run(ctx, os.Args[1:], s)
 	forget() // or stop would count as a signal, where leaving takes longer than the grace
 	stop()
 	os.Exit(code)

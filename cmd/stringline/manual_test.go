@@ -18,7 +18,7 @@ func commandTree() *cobra.Command {
 	return s.commands(&code)
 }
 
-func page(t *testing.T) string {
+func manualText(t *testing.T) string {
 	t.Helper()
 	s, out, said := testStreams(nil)
 	if code := run(t.Context(), []string{"help", "--manual"}, s); code != 0 || said.Len() > 0 {
@@ -30,8 +30,8 @@ func page(t *testing.T) string {
 // TestManualIsWhole: every command and every option that people see is on the
 // page, with its words; and nothing of it is empty.
 func TestManualIsWhole(t *testing.T) {
-	text := page(t)
-	if again := page(t); again != text {
+	text := manualText(t)
+	if again := manualText(t); again != text {
 		t.Error("two runs give two pages")
 	}
 	options := 0
@@ -81,7 +81,7 @@ func TestManualIsWhole(t *testing.T) {
 // TestManualReads puts the page to the programs that read manual pages, as far as
 // they are there: none may warn.
 func TestManualReads(t *testing.T) {
-	text := page(t)
+	text := manualText(t)
 	tried := 0
 	for _, reader := range [][]string{
 		{"mandoc", "-T", "lint", "-W", "warning"},

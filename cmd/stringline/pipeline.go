@@ -16,7 +16,8 @@ import (
 const programVersion = "0.1.0"
 
 // judge runs the pipeline. An error is about the command line or the process;
-// what is wrong with files is in the result.
+// what is wrong with files is in the result. Of a run that was called off there is
+// a result beside the error.
 func (s *streams) judge(ctx context.Context, r request) (*lint.Result, error) {
 	dir, err := r.dir, error(nil)
 	if dir == "" {
@@ -27,6 +28,7 @@ func (s *streams) judge(ctx context.Context, r request) (*lint.Result, error) {
 	opts := lint.Options{
 		Disk: s.disk, Embedded: rules.Books, WorkingDir: dir, Date: r.date, RejectFrom: r.rejectFrom,
 		Rules: r.rules, Trust: r.trust, Isolation: r.apart, Version: programVersion,
+		Each: r.each, Baseline: r.baseline, WithoutSystems: r.accept,
 	}
 	if r.disk != nil {
 		opts.Disk = r.disk
@@ -46,9 +48,11 @@ func (s *streams) judge(ctx context.Context, r request) (*lint.Result, error) {
 	if slices.Contains(r.paths, "-") && len(r.paths) > 1 {
 		return nil, fmt.Errorf("- (standard input) stands alone: found %d paths beside it", len(r.paths)-1)
 	}
-	p := s.progress()
-	defer p.done()
-	opts.Progress = p.at
+	if !r.quiet {
+		p := s.progress()
+		defer p.done()
+		opts.Progress = p.at
+	}
 	return lint.Run(ctx, opts)
 }
 

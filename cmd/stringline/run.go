@@ -48,7 +48,18 @@ func (s *streams) commands(code *int) *cobra.Command {
 	}
 	option := root.PersistentFlags()
 	option.String("color", "auto", "`WHEN` to use color: auto, always or never")
-	root.AddCommand(s.check(code), s.facts(code), s.workings(code), s.compare(code), s.codebook(code), s.version(code))
+	root.AddCommand(
+		s.check(code),
+		s.facts(code),
+		s.workings(code),
+		s.sheet(code),
+		s.commission(code),
+		s.compare(code),
+		s.codebook(code),
+		s.start(code),
+		s.tidy(code),
+		s.version(code),
+	)
 	// Completion scripts stay at hand without standing among the commands.
 	root.CompletionOptions.HiddenDefaultCmd = true
 	root.SetHelpCommand(s.help(root, code))

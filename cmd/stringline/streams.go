@@ -16,7 +16,8 @@ type streams struct {
 	out, err    io.Writer
 	outTerminal bool // out is a terminal; errTerminal likewise
 	errTerminal bool
-	width       int // of the terminal in columns, 0 where it is not known
+	inTerminal  bool // a person can be asked
+	width       int  // of the terminal in columns, 0 where it is not known
 	env         func(name string) string
 	dir         func() (string, error)
 	now         func() time.Time
@@ -28,7 +29,7 @@ func processStreams() *streams {
 	isTerminal := func(f *os.File) bool { return isatty.IsTerminal(f.Fd()) || isatty.IsCygwinTerminal(f.Fd()) }
 	s := &streams{
 		in: os.Stdin, out: os.Stdout, err: os.Stderr,
-		outTerminal: isTerminal(os.Stdout), errTerminal: isTerminal(os.Stderr),
+		outTerminal: isTerminal(os.Stdout), errTerminal: isTerminal(os.Stderr), inTerminal: isTerminal(os.Stdin),
 		env: os.Getenv, dir: os.Getwd, now: time.Now, disk: disk{},
 		git: func() (git, error) { return findGit(os.Environ()) },
 	}

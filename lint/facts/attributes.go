@@ -47,6 +47,7 @@ var (
 	batteryResistance   = attribute[*Battery, float64]("batteries", "internal_resistance")
 	bmsChargeCutoff     = attribute[*Battery, float64]("batteries", "bms.charge_cutoff")
 	bmsDischargeCutoff  = attribute[*Battery, float64]("batteries", "bms.discharge_cutoff")
+	batteryFloor        = attribute[*Battery, float64]("batteries", "discharge_voltage_min")
 	bankSeries          = attribute[*Bank, float64]("banks", "series")
 	bankParallel        = attribute[*Bank, float64]("banks", "parallel")
 	bankColdest         = attribute[*Bank, float64]("banks", "coldest")

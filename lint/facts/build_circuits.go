@@ -120,7 +120,7 @@ func (b *builder) reading(s *Subject) {
 	if end < 0 {
 		return
 	}
-	of, ok := b.byID[v.Text[:end]]
+	of, ok := b.byID[strings.TrimSuffix(v.Text[:end], ".each")] // one of a bank's strings of batteries
 	if !ok {
 		return
 	}

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"stringline/lint/physics/panel"
-	"stringline/schema/design"
 )
 
 // What single-diode curves tell: the maximum power of a controller input with
@@ -167,6 +166,10 @@ var (
 		Means: "power that its strings give together with hot cells", Formula: combinedCurve + "cell_hot of each", Source: fiveParameters},
 		func(i *Input, w *Work) float64 { return i.maximum(w, i.hot(w)).Power() })
 
+	_ = declare(Entry{Collection: "pv_inputs", Name: "mpp_cold", Unit: "W",
+		Means: "power that its strings give together with cold cells", Formula: combinedCurve + "cell_cold", Source: fiveParameters},
+		func(i *Input, w *Work) float64 { return i.maximum(w, i.cold(w)).Power() })
+
 	inputVmpCold = declare(Entry{Collection: "pv_inputs", Name: "vmp_cold", Unit: "V",
 		Means: "voltage at maximum power of cold cells", Formula: combinedCurve + "cell_cold", Source: fiveParameters},
 		func(i *Input, w *Work) float64 { return i.maximum(w, i.cold(w)).Voltage })
@@ -259,96 +262,6 @@ func (c *Charger) expected(w *Work, power Key[*Input, float64], cell func(*Input
 		return limit
 	}
 	return 0
-}
-
-// Readings. Each has the unit of what was measured.
-
-var (
-	readingExpected = declare(Entry{Collection: "readings", Name: "expected", Unit: "V", Units: []string{"A", "W"},
-		Means:   "what the meter should show at the recorded irradiance and cell temperature",
-		Formula: "the curve of the string, or of the controller input that the array is on, at irradiance and cell_temperature: its open-circuit voltage, short-circuit current, or the voltage, current or power of its maximum; of a voltage without irradiance the middle of what it is at 200 and at 1000 W/m2",
-		Source:  fiveParameters},
-		func(r *Reading, w *Work) float64 {
-			_, what, unit, _ := design.ReadingOf(r.what())
-			w.Fact.Unit = unit
-			var strings []*String
-			alone := false
-			switch of := r.of.(type) {
-			case *String:
-				strings, alone = []*String{of}, true
-			case *Array:
-				strings = of.input.all(w)
-			case *Input:
-				strings = of.all(w)
-			default:
-				w.Note = "no curve tells what this should be"
-				w.lack(r.id)
-				return 0
-			}
-			shows := func(light float64) float64 {
-				cell := readingCell.Of(w, r)
-				if !w.Known() {
-					return 0
-				}
-				in := wired(w, strings, light, func(*String) float64 { return cell })
-				if in == nil {
-					return 0
-				}
-				parallel := 1.0
-				if alone { // a reading of a string is of one of its parallel strings
-					parallel = stringParallel.Of(w, strings[0])
-				}
-				return w.meter(in, what, parallel)
-			}
-			if readingIrradiance.Given(r) || what != "voc" && what != "vmp" {
-				light := readingIrradiance.Of(w, r)
-				w.Say("%s and cells at %s", say(light, "W/m2"), say(readingCell.Of(w, r), "degC"))
-				return shows(light)
-			}
-			low, high := shows(faintSun), shows(fullSun)
-			w.Say("middle of %s to %s, at %g to %g W/m2 and cells at %s", say(low, unit), say(high, unit), faintSun, fullSun, say(readingCell.Of(w, r), "degC"))
-			return (low + high) / 2
-		})
-
-	_ = declare(Entry{Collection: "readings", Name: "with_irradiance",
-		Means: "the light was measured with it; where it was not (assumed) only a voltage tells anything", Formula: "irradiance is given", Source: "the design"},
-		func(r *Reading, w *Work) bool {
-			if !readingIrradiance.Given(r) {
-				w.Fact.Assumed = union(w.Fact.Assumed, []string{r.id + ".irradiance"})
-				return false
-			}
-			readingIrradiance.Of(w, r)
-			return true
-		})
-
-	readingDifference = declare(Entry{Collection: "readings", Name: "difference", Unit: "V", Units: []string{"A", "W"},
-		Means: "how far the reading is from what was due", Formula: "value - expected", Source: "subtraction"},
-		func(r *Reading, w *Work) float64 {
-			_, _, unit, _ := design.ReadingOf(r.what())
-			w.Fact.Unit = unit
-			value, due := readingValue.Of(w, r), readingExpected.Of(w, r)
-			w.Say("%s - %s", say(value, unit), say(due, unit))
-			return value - due
-		})
-
-	readingShare = declare(Entry{Collection: "readings", Name: "difference_share", Unit: "%",
-		Means: "that, as a share of what was due", Formula: "difference / expected", Source: "division"},
-		func(r *Reading, w *Work) float64 {
-			off, due := readingDifference.Of(w, r), readingExpected.Of(w, r)
-			if w.Known() && due == 0 {
-				w.fail("nothing was due")
-				return 0
-			}
-			return off / due
-		})
-)
-
-// what is the text of what a reading is of.
-func (r *Reading) what() string {
-	if v, ok := r.block.Value("of"); ok {
-		return v.Text
-	}
-	return ""
 }
 
 // meter reads one quantity off a curve of so many like strings.

@@ -15,9 +15,13 @@ import (
 const curvePoints = 64
 
 var (
-	_ = ivCurve("cold", "with cells at cell_cold", func(w *Work, i *Input) func(*String) float64 { return i.cold(w) })
-	_ = ivCurve("standard", "with cells at 25 degC", func(*Work, *Input) func(*String) float64 { return standardCell })
-	_ = ivCurve("hot", "with cells at cell_hot", func(w *Work, i *Input) func(*String) float64 { return i.hot(w) })
+	curveCold = ivCurve("cold", "with cells at cell_cold", func(w *Work, i *Input) func(*String) float64 { return i.cold(w) })
+	curveSTC  = ivCurve("standard", "with cells at 25 degC", func(*Work, *Input) func(*String) float64 { return standardCell })
+	curveHot  = ivCurve("hot", "with cells at cell_hot", func(w *Work, i *Input) func(*String) float64 { return i.hot(w) })
+
+	_ = pvCurve("cold", "with cells at cell_cold", curveCold)
+	_ = pvCurve("standard", "with cells at 25 degC", curveSTC)
+	_ = pvCurve("hot", "with cells at cell_hot", curveHot)
 
 	inputMaxima = declare(Entry{Collection: "pv_inputs", Name: "maxima", Unit: "W", Over: "V",
 		Means: "every maximum of its strings' power at 1000 W/m2 and 25 degC; more than one where unlike panels share a string", Formula: "maxima of the combined curve, by rising voltage", Source: fiveParameters},
@@ -81,6 +85,21 @@ func ivCurve(name, when string, cell func(*Work, *Input) func(*String) float64) 
 		})
 }
 
+// pvCurve declares an input's power over its voltage, point by point of its
+// current's.
+func pvCurve(name, when string, current Key[*Input, Curve]) Key[*Input, Curve] {
+	return declare(Entry{Collection: "pv_inputs", Name: "power_" + name, Unit: "W", Over: "V",
+		Means: "power of its strings over voltage at 1000 W/m2, " + when, Formula: "voltage x current, point by point of curve_" + name, Source: fiveParameters},
+		func(i *Input, w *Work) Curve {
+			iv := current.Of(w, i)
+			pv := Curve{Over: iv.Over, Values: make([]float64, len(iv.Values))}
+			for n, volts := range iv.Over {
+				pv.Values[n] = volts * iv.Values[n]
+			}
+			return pv
+		})
+}
+
 // What a meter should show on one string, for a table at hand on the roof.
 var (
 	_ = overCells("voc_by_cell_temperature", "V", "open-circuit voltage at 1000 W/m2 over cell temperature", func(w *Work, in *panel.Input) float64 {
@@ -140,7 +159,8 @@ var (
 	_ = clearDay("december", time.December)
 )
 
-// clearDay declares what a charger could give and gives on a clear 21st.
+// clearDay declares what a charger could give and gives on a clear 21st, step by
+// step and in all.
 func clearDay(name string, month time.Month) (keys [2]Key[*Charger, Curve]) {
 	for n, kind := range []struct {
 		name, means string
@@ -165,7 +185,24 @@ func clearDay(name string, month time.Month) (keys [2]Key[*Charger, Curve]) {
 				return curve
 			})
 	}
+	potential, output := keys[0], keys[1]
+	_ = declare(Entry{Collection: "chargers", Name: "clear_" + name + "_energy", Unit: "Wh",
+		Means:   "energy into the bank's terminals through a clear 21st of that month, after clipping, the bank always accepting",
+		Formula: "sum of clear_" + name + "_output x a quarter of an hour", Source: clippingMethod + "; " + planeOfArray},
+		func(c *Charger, w *Work) float64 { return ofDay(output.Of(w, c)) })
+	_ = declare(Entry{Collection: "chargers", Name: "clear_" + name + "_clipped", Unit: "Wh",
+		Means:   "energy that its current limit keeps out of the bank through a clear 21st of that month",
+		Formula: "sum of (clear_" + name + "_potential - clear_" + name + "_output) x a quarter of an hour", Source: clippingMethod + "; " + planeOfArray},
+		func(c *Charger, w *Work) float64 { return ofDay(potential.Of(w, c)) - ofDay(output.Of(w, c)) })
 	return keys
+}
+
+// ofDay gives the energy in J of a day's power.
+func ofDay(power Curve) (energy float64) {
+	for _, watts := range power.Values {
+		energy += watts * dayStep.Seconds()
+	}
+	return energy
 }
 
 // clearDay gives the power at the bank's terminals through a clear day; nil where

@@ -213,6 +213,20 @@ func TestClearDays(t *testing.T) {
 			short++
 		}
 	}
+	// Its energies are the areas under both, here by the trapezoidal rule.
+	area := func(watts []float64) (joules float64) {
+		for n := 1; n < len(hours); n++ {
+			joules += (watts[n] + watts[n-1]) / 2 * (hours[n] - hours[n-1])
+		}
+		return joules
+	}
+	given, kept := number(t, s, "charger.main.clear_june_energy"), number(t, s, "charger.main.clear_june_clipped")
+	if !near(given, area(out)/3600, 1e-3) || kept <= 0 || !near(given+kept, area(free)/3600, 1e-3) {
+		t.Errorf("June gives %v Wh and clips %v Wh, the curves' areas are %v Wh and %v Wh", given, kept, area(out)/3600, area(free)/3600)
+	}
+	if kept := number(t, s, "charger.main.clear_december_clipped"); kept < 0 || kept > given {
+		t.Errorf("December clips %v Wh", kept)
+	}
 	// Astronomical days of 46.5 degrees: 15.7 h and 8.5 h (any almanac); a quarter
 	// of an hour each way for the steps.
 	if math.Abs(float64(light)/4-15.7) > 0.5 || math.Abs(float64(short)/4-8.5) > 0.5 {
@@ -231,6 +245,19 @@ func TestCurveSeries(t *testing.T) {
 	last := len(volts) - 1
 	if !near(best, number(t, s, "pv_input.main.1.mpp_stc"), 1e-8) || amperes[last] != 0 || volts[0] != 0 || !slices.IsSorted(volts) {
 		t.Errorf("largest product %v W, ends %v V, %v A", best, volts[last], amperes[last])
+	}
+	// Power is their product; its largest is the maximum, cold, standard and hot.
+	for when, most := range map[string]string{"cold": "mpp_cold", "standard": "mpp_stc", "hot": "mpp_hot"} {
+		over, current := series(t, s, "pv_input.main.1.curve_"+when)
+		at, watts := series(t, s, "pv_input.main.1.power_"+when)
+		for n := range at {
+			if at[n] != over[n] || !near(watts[n], over[n]*current[n], 1e-12) {
+				t.Errorf("%s: %v W at %v V and %v A", when, watts[n], over[n], current[n])
+			}
+		}
+		if want := number(t, s, "pv_input.main.1."+most); !near(slices.Max(watts), want, 1e-8) {
+			t.Errorf("%s: largest %v W, %s is %v W", when, slices.Max(watts), most, want)
+		}
 	}
 	// The stronger string feeds the weaker one at open circuit: between the two.
 	if lo, hi := number(t, s, "string.south.a.voc_stc"), number(t, s, "string.south.b.voc_stc"); volts[last] < math.Min(lo, hi) || volts[last] > math.Max(lo, hi) {

@@ -37,7 +37,7 @@ func CompareMarkdown(w io.Writer, c *compare.Comparison, all bool) error {
 	}
 	m.line("%s", mark(comparisonCounts(c)))
 	m.line("")
-	m.line("%s", mark(caution))
+	m.line("%s", mark(cautionWords))
 	_, err := io.WriteString(w, m.b.String())
 	return err
 }

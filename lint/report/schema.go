@@ -19,16 +19,21 @@ func CheckSchema() ([]byte, error) {
 	if err != nil {
 		return nil, fmt.Errorf("making the schema of a check: %w", err)
 	}
-	schema.Schema = "https://json-schema.org/draft/2020-12/schema"
 	schema.Title = "what stringline check --as json writes, format 1"
+	return schemaText(schema)
+}
+
+// schemaText writes a schema that was made from Go types.
+func schemaText(schema *jsonschema.Schema) ([]byte, error) {
+	schema.Schema = "https://json-schema.org/draft/2020-12/schema"
 	tighten(schema)
 	text, err := json.Marshal(schema)
 	if err != nil {
-		return nil, fmt.Errorf("writing the schema of a check: %w", err)
+		return nil, fmt.Errorf("writing the schema, %s: %w", schema.Title, err)
 	}
 	var b bytes.Buffer
 	if err := json.Indent(&b, text, "", "  "); err != nil {
-		return nil, fmt.Errorf("laying out the schema of a check: %w", err)
+		return nil, fmt.Errorf("laying out the schema, %s: %w", schema.Title, err)
 	}
 	b.WriteByte('\n')
 	return b.Bytes(), nil

@@ -279,3 +279,25 @@ reading "open" {
   cell_temperature = "41 degC"
   irradiance       = "820 W/m2"
 }
+
+reading "array" {
+  title            = "the array's switch, still open"
+  of               = "array.south.voc"
+  value            = "69.0 V"
+  cell_temperature = "41 degC"
+  irradiance       = "820 W/m2"
+}
+
+reading "input" {
+  title            = "the controller's terminals, switch still open"
+  of               = "pv_input.main.1.voc"
+  value            = "69.0 V"
+  cell_temperature = "41 degC"
+  irradiance       = "820 W/m2"
+}
+
+reading "bank" {
+  title = "the bank at rest, no curve to hold it against"
+  of    = "bank.house.voltage"
+  value = "26.5 V"
+}

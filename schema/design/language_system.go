@@ -128,7 +128,7 @@ func recordKinds() []*Kind {
 			Means: "a measurement made on site",
 			Attributes: []Attribute{
 				text("title", "what was measured, in words"),
-				word("of", "a subject and what was measured on it: string.ARRAY.NAME.voc (voc, isc, vmp, imp, power, voltage, current)").required(),
+				word("of", "a subject and what was measured on it: string.ARRAY.NAME.voc (voc, isc, vmp, imp, power, voltage, current); of one parallel string of batteries bank.NAME.each.voltage").required(),
 				within("value", "V", -10000, 1e6, "the value that the meter showed").accepts("A", "W"),
 				{Name: "taken", Form: Date, Means: "day of the measurement"},
 				within("cell_temperature", "degC", -60, 120, "temperature of the cells at that moment"),

@@ -213,6 +213,8 @@ func TestReferences(t *testing.T) {
 		// Readings and waivers.
 		{"reading", "reading \"r\" {\n  of = \"string.south.a.voc\"\n  value = \"72 V\"\n}", nil},
 		{"reading of an input", "reading \"r\" {\n  of = \"pv_input.main.1.isc\"\n  value = \"12 A\"\n}", nil},
+		{"reading of one string of batteries", "reading \"r\" {\n  of = \"bank.house.each.voltage\"\n  value = \"26.5 V\"\n}", nil},
+		{"reading of a string of batteries as of panels", "reading \"r\" { of = \"bank.house.each.voc\" }", []string{"1:20: of: voc is measured on strings, arrays and PV inputs; on a bank power, voltage or current"}},
 		{"reading of nothing", "reading \"r\" { of = \"string.south.b.voc\" }", []string{`1:20: of: there is no "string.south.b" in this design (did you mean "string.south.a"?)`}},
 		{"reading of a misspelt quantity", "reading \"r\" { of = \"string.south.a.vocc\" }",
 			[]string{`1:20: of: expected a subject and what was measured, such as string.south.a.voc, found "string.south.a.vocc" (did you mean "string.south.a.voc"?)`}},

@@ -111,7 +111,10 @@ func (l *loader) subjects() map[string]bool {
 				}
 				add(fmt.Sprintf("pv_input.%s.%g", v.Text, input))
 			}
-		case "charger", "bank", "ac_output", "load", "supply", "charge_source":
+		case "bank":
+			add(b.ID())
+			add(b.ID() + ".each") // one of its parallel strings of batteries, not joined yet
+		case "charger", "ac_output", "load", "supply", "charge_source":
 			add(b.ID())
 		}
 	}

@@ -12,6 +12,9 @@ cases := {
 	"unlit: exactly at the upper end": {"design": "meets", "facts": {"reading.open.with_irradiance": false, "reading.open.difference_share": "10 %"}, "about": "reading.open", "verdict": "meets"},
 	"unlit: a step above": {"design": "meets", "facts": {"reading.open.with_irradiance": false, "reading.open.difference_share": "10.001 %"}, "about": "reading.open", "verdict": "breaks"},
 	"unlit: a step below": {"design": "meets", "facts": {"reading.open.with_irradiance": false, "reading.open.difference_share": "-10.001 %"}, "about": "reading.open", "verdict": "breaks"},
+	"on a whole array": {"design": "meets", "facts": {"reading.array.difference_share": "5.001 %"}, "about": "reading.array", "verdict": "breaks"},
+	"on a controller input": {"design": "meets", "facts": {"reading.input.difference_share": "5.001 %"}, "about": "reading.input", "verdict": "breaks"},
+	"on a bank": {"design": "meets", "facts": {}, "about": "reading.bank", "verdict": "does_not_apply"},
 	"without the irradiance": {"design": "meets", "facts": {"reading.open.irradiance": null}, "about": "reading.open", "verdict": "unproven"},
 }
 

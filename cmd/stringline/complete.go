@@ -83,7 +83,7 @@ func argumentNames(use string) []argumentName {
 	return names
 }
 
-var wordList = regexp.MustCompile(`: ([a-z]+(?:, [a-z]+)* or [a-z]+)$`)
+var wordList = regexp.MustCompile(`: ([a-z]+(?:, [a-z]+)*(?:, | or )[a-z]+)$`)
 
 // listedWords gives the words that an option's help lists at its end.
 func listedWords(help string) []string {

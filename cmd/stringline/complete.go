@@ -140,9 +140,8 @@ func (s *streams) candidates(c *cobra.Command, name string, args []string, begun
 	return nil, none
 }
 
-// Completion never says what is wrong: it offers nothing. The command itself will
-// say it.
-
+// contextOf is what ends the work below. Completion never says what is wrong: it
+// offers nothing, and the command itself will say it.
 func contextOf(c *cobra.Command) context.Context {
 	if ctx := c.Context(); ctx != nil {
 		return ctx

@@ -241,7 +241,7 @@ func TestPartialClone(t *testing.T) {
 func TestPointerAndSize(t *testing.T) {
 	dir, _ := repository(t, map[string]string{"town.epw": "version https://large.example/spec/v1\noid sha256:" + strings.Repeat("0", 64) + "\nsize 1700000\n"})
 	r := openTest(t, dir, "HEAD")
-	if _, err := fs.ReadFile(r.files, "town.epw"); !errors.Is(err, errElswhere) {
+	if _, err := fs.ReadFile(r.files, "town.epw"); !errors.Is(err, errElsewhere) {
 		t.Errorf("a pointer: %v", err)
 	}
 	r.files.root.children["town.epw"].size = largestObject + 1

@@ -21,6 +21,7 @@ var rooms = []string{
 	"schema/source",
 	"schema/hcltext",
 	"schema/design",
+	"schema/datasheet",
 	"schema/workshop",
 	"schema/codebook",
 	"lint/physics",
@@ -41,6 +42,8 @@ var rooms = []string{
 // strangers are rooms that must not know each other although one stands above
 // the other in the list.
 var strangers = map[string][]string{
+	"schema/workshop": {"schema/datasheet"},
+	"schema/codebook": {"schema/datasheet"},
 	"lint/physics":    {"schema/source", "schema/hcltext", "schema/design", "schema/workshop", "schema/codebook"},
 	"lint/verdict":    {"schema/hcltext", "schema/design", "schema/workshop", "schema/codebook", "lint/physics", "lint/facts"},
 	"lint/judge":      {"lint/physics", "schema/workshop"},

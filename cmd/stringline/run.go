@@ -56,6 +56,7 @@ func (s *streams) commands(code *int) *cobra.Command {
 		s.commission(code),
 		s.compare(code),
 		s.codebook(code),
+		s.parts(code),
 		s.start(code),
 		s.tidy(code),
 		s.version(code),

@@ -104,14 +104,18 @@ func (s *streams) answers(c *cobra.Command) (starter.Answers, error) {
 		}
 	}
 	if len(missing) > 0 {
-		return nil, fmt.Errorf("nobody can be asked here (standard input is no terminal): start needs %s", strings.Join(missing, ", "))
+		return nil, fmt.Errorf("nobody can be asked here (no terminal): start needs %s", strings.Join(missing, ", "))
 	}
 	return answers, nil
 }
 
 // ask puts one question until the answer can be read.
 func (s *streams) ask(in *bufio.Reader, q starter.Question, answers starter.Answers) error {
-	s.prompt("\n" + q.Ask + "\n  " + q.Why + "\n")
+	var words strings.Builder
+	if err := report.Question(&words, q.Ask, q.Why, report.Page{Width: s.width}); err != nil {
+		return err
+	}
+	s.prompt(words.String())
 	for {
 		hint := "such as " + q.Such
 		if len(q.Words) > 0 {
@@ -120,6 +124,8 @@ func (s *streams) ask(in *bufio.Reader, q starter.Question, answers starter.Answ
 		switch {
 		case q.Default != "":
 			hint += "; empty: " + q.Default
+		case q.None:
+			hint += "; empty: none"
 		case !q.Needed:
 			hint += "; empty: left out"
 		}
@@ -188,7 +194,7 @@ func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter
 		return refuse(err)
 	}
 	if judged.Exit > 1 {
-		return refuse(fmt.Errorf("it could not be judged: %w", problemsOf(judged)))
+		return refuse(fmt.Errorf("it could not be judged: %w", problemsOf(judged, filepath.Base(beside))))
 	}
 	more, err := place(beside, folder, files)
 	made = append(made, more...)
@@ -240,19 +246,32 @@ func place(beside, folder string, files []starter.File) (made []string, err erro
 		if made = append(made, more...); err != nil {
 			return made, writeFault(err)
 		}
-		// Unlike a renamed file, a link never takes the place of another.
+		// Unlike a renamed file, a link never takes the place of another. Where the
+		// disk knows no links the file is written anew, if nothing has its name.
 		if err := os.Link(filepath.Join(beside, filepath.FromSlash(f.Path)), name); err != nil {
-			return made, fmt.Errorf("%s: %w", f.Path, writeFault(err))
+			if err := writeNew(name, f.Text); err != nil {
+				return made, fmt.Errorf("%s: %w", f.Path, writeFault(err))
+			}
+			if f.Run {
+				_ = os.Chmod(name, 0o755) // such a disk may know no modes either
+			}
 		}
 		placed = append(placed, name)
 	}
 	return made, nil
 }
 
-func problemsOf(r *lint.Result) error {
-	problems := r.Problems
+// problemsOf gives what could not be read, in files as they are to be named: nobody
+// knows the folder that they were judged in.
+func problemsOf(r *lint.Result, beside string) error {
+	problems := slices.Clone(r.Problems)
 	for i := range r.Designs {
 		problems = append(problems, r.Designs[i].Problems...)
+	}
+	for i := range problems {
+		if _, name, found := strings.Cut(problems[i].At.File, beside+"/"); found {
+			problems[i].At.File = name
+		}
 	}
 	return problems
 }
@@ -285,7 +304,7 @@ func started(out report.Start, files []starter.File, answers starter.Answers, ju
 		out.Files = append(out.Files, f.Path)
 	}
 	for _, q := range starter.Questions() {
-		if answers[q.Option] == "" && !q.Needed && (q.Only == nil || q.Only(answers)) && !strings.HasSuffix(q.Option, "-power") {
+		if answers[q.Option] == "" && !q.Needed && !q.None && (q.Only == nil || q.Only(answers)) {
 			out.Unknown = append(out.Unknown, q.Option)
 		}
 	}

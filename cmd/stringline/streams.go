@@ -29,7 +29,7 @@ func processStreams() *streams {
 	isTerminal := func(f *os.File) bool { return isatty.IsTerminal(f.Fd()) || isatty.IsCygwinTerminal(f.Fd()) }
 	s := &streams{
 		in: os.Stdin, out: os.Stdout, err: os.Stderr,
-		outTerminal: isTerminal(os.Stdout), errTerminal: isTerminal(os.Stderr), inTerminal: isTerminal(os.Stdin),
+		outTerminal: isTerminal(os.Stdout), errTerminal: isTerminal(os.Stderr), inTerminal: isTerminal(os.Stdin) && isTerminal(os.Stderr), // where the questions stand
 		env: os.Getenv, dir: os.Getwd, now: time.Now, disk: disk{},
 		git: func() (git, error) { return findGit(os.Environ()) },
 	}

@@ -20,6 +20,15 @@ type Start struct {
 	Summary  lint.Summary
 }
 
+// Question puts a question with the reason for it.
+func Question(w io.Writer, ask, why string, opts Page) error {
+	p := newPage(opts)
+	p.blank()
+	p.line().wrap(ask, plain)
+	p.line().to(2).wrap(why, plain)
+	return p.flush(w)
+}
+
 // mostFindings is how many findings of a first design are named; check names all.
 const mostFindings = 10
 

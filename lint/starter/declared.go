@@ -73,6 +73,12 @@ func (p *plan) declared(what string) string {
 		return "declared \"vehicle\" {\nstandard = " + quoted(p.Standard) + "\n}"
 	}
 	switch {
+	case what == "bank" && !p.Lithium && p.Code != "iec" && p.Code != "us_2023":
+		// What is asked of lithium cells alone is no promise about lead.
+		lines = slices.DeleteFunc(slices.Clone(lines), func(line string) bool {
+			name, _, _ := strings.Cut(line, " ")
+			return slices.Contains([]string{"cell_standard", "pre_alarm", "remote_switch_direct", "listed"}, name)
+		})
 	case p.Code == "us_2023" && what == "grounding":
 		lines = append(slices.Clone(lines), "gec_size = "+quoted(p.MainRun.Cable.Size)+" # of the grounding electrode conductor")
 	case p.Code == "vehicle" && what == "grounding":

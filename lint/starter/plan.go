@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 	"strconv"
+	"strings"
 )
 
 // plan is everything that the templates show.
@@ -72,7 +73,9 @@ func newPlan(a Answers) (*plan, error) {
 	if err != nil {
 		return nil, err
 	}
-	p.V, _ = strconv.Atoi(a["bank-voltage"][:2])
+	if p.V, err = strconv.Atoi(strings.TrimSuffix(a["bank-voltage"], " V")); err != nil || !slices.Contains([]int{12, 24, 48}, p.V) {
+		return nil, fmt.Errorf("bank-voltage: expected 12 V, 24 V or 48 V, found %q", a["bank-voltage"])
+	}
 	p.AC, p.DC = n.ac > 0, n.dc > 0
 	p.Mounting = map[string]string{"building": "roof_standoff", "vehicle": "roof_standoff", "boat": "roof_standoff"}[p.Place]
 	if p.Mounting == "" {
@@ -104,10 +107,10 @@ func (p *plan) panels(n numbers) error {
 	}
 	p.Charge = charge
 	p.StringFuse = p.PanelParallel > 2
-	strings := float64(p.PanelParallel)
-	p.PVShortCircuit = int(roundUp(strings*panelShortCircuit*panelFactor, 10))
+	parallel := float64(p.PanelParallel)
+	p.PVShortCircuit = int(roundUp(parallel*panelShortCircuit*panelFactor, 10))
 	p.PVPower = int(roundUp(1.3*float64(p.V*charge), 50))
-	least := strings * panelShortCircuit * panelFactor
+	least := parallel * panelShortCircuit * panelFactor
 	p.ArrayLeast = number(math.Round(least*10) / 10)
 	var err error
 	if p.ArrayDevice, err = deviceFor(least); err != nil {
@@ -131,7 +134,7 @@ func (p *plan) panels(n numbers) error {
 	if length == 0 {
 		length = 15 // only to choose a size; the file leaves the length out
 	}
-	if c, err = conductorFor(p.ArrayDevice*3/2, strings*panelBestCurrent, panelBest*float64(p.PanelSeries), length, 0.012); err != nil {
+	if c, err = conductorFor(p.ArrayDevice*3/2, parallel*panelBestCurrent, panelBest*float64(p.PanelSeries), length, 0.012); err != nil {
 		return err
 	}
 	p.ArrayRun = p.run("array_run", c, p.Run, hot, "conduit", false)

@@ -37,6 +37,9 @@ type Question struct {
 	Default         string   // taken for an empty answer, where that is safe; "" for none
 	// Needed: without it nothing can be drawn. The others may stay unknown.
 	Needed bool
+	// None: an empty answer, or none, means that there is no such thing. Whether
+	// there is one cannot stay unknown.
+	None bool
 	// Only tells whether the question makes sense after the answers so far.
 	Only func(Answers) bool
 }
@@ -70,9 +73,9 @@ func Questions() []Question {
 		{Option: "bank-coldest", Ask: "Coldest air where the bank stands?", Why: "It decides whether it may be charged in winter.", Such: "5 degC", Kind: "bank", Attribute: "coldest"},
 		{Option: "bank-hottest", Ask: "Hottest air where bank and controller stand?", Why: "Heat ages batteries, and devices give less.", Such: "30 degC", Kind: "bank", Attribute: "hottest"},
 		{Option: "panels", Ask: "How many panels of 410 W?", Why: "At 12 V they stand side by side, at 24 V in strings of 2, at 48 V of 3.", Such: "4", Kind: "string", Attribute: "parallel", Needed: true},
-		{Option: "dc-power", Ask: "Power of the lights on the bank itself? (empty: none)", Why: "They work without the inverter.", Such: "60 W", Kind: "load", Attribute: "power"},
+		{Option: "dc-power", Ask: "Power of the lights on the bank itself? (or none)", Why: "They work without the inverter.", Such: "60 W", Kind: "load", Attribute: "power", None: true},
 		{Option: "dc-hours", Ask: "Hours a day that they are on?", Why: "Power times hours is what the sun must bring.", Such: "5", Kind: "load", Attribute: "hours_per_day", Only: dc},
-		{Option: "ac-power", Ask: "Power of everything on the inverter that runs at once? (empty: no inverter)", Why: "The inverter and its cables follow from it.", Such: "700 W", Kind: "load", Attribute: "power"},
+		{Option: "ac-power", Ask: "Power of everything on the inverter that runs at once? (or none)", Why: "The inverter and its cables follow from it.", Such: "700 W", Kind: "load", Attribute: "power", None: true},
 		{Option: "ac-hours", Ask: "Hours a day that it runs?", Why: "Power times hours is what the sun must bring.", Such: "1", Kind: "load", Attribute: "hours_per_day", Only: ac},
 		{Option: "ac-surge", Ask: "Power at the moment of starting?", Why: "Motors draw several times their power; the inverter and the bank must bear it.", Such: "1.4 kW", Kind: "load", Attribute: "surge", Only: ac},
 		{Option: "plan", Ask: "Write what a build must keep as planned?", Why: "Lengths, distances, what is bonded, labeled, listed: yes writes them as your plan, to be looked at one by one. no writes them as comments, and check calls them unproven.", Such: "yes", Words: []string{"yes", "no"}, Default: "no"},
@@ -87,6 +90,10 @@ func (q *Question) Check(answer string) (string, error) {
 	switch {
 	case answer == "" && q.Default != "":
 		return q.Default, nil
+	case q.None && (answer == "" || answer == "none"):
+		return "", nil
+	case q.None && answer == Unknown:
+		return "", fmt.Errorf("%s: nothing can be drawn of a power that is not known; none leaves it out, and an example is %q", q.Option, q.Such)
 	case (answer == "" || answer == Unknown) && q.Needed:
 		return "", fmt.Errorf("%s: nothing can be drawn without it; an example is %q", q.Option, q.Such)
 	case answer == "" || answer == Unknown:

@@ -304,3 +304,25 @@ func TestAnswersThatDoNotGoTogether(t *testing.T) {
 		t.Error("a workshop without answers")
 	}
 }
+
+// Every code that comes with the program is offered, and no other.
+func TestEveryCodeIsOffered(t *testing.T) {
+	entries, err := rules.Books.ReadDir(".")
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := []string{"none"}
+	for _, e := range entries {
+		if always := []string{"datasheet", "limits", "practice"}; e.IsDir() && !slices.Contains(always, e.Name()) {
+			want = append(want, e.Name())
+		}
+	}
+	for _, q := range starter.Questions() {
+		if q.Option == "code" {
+			slices.Sort(want)
+			if got := slices.Sorted(slices.Values(q.Words)); !slices.Equal(got, want) {
+				t.Errorf("offered are %v, want %v", got, want)
+			}
+		}
+	}
+}

@@ -114,8 +114,8 @@ func (r *reader) stringItem(s *facts.Subject) *item {
 		each = "each "
 	}
 	lines := []string{series,
-		each + "Voc " + r.text(id+".voc_cold") + " coldest, Isc " + r.text(id+".isc_stc") + ", " + r.text(id+".pmax_stc"),
-		"series fuse at most " + r.text(id+".series_fuse_max")}
+		each + "Voc " + r.text(id+".voc_cold") + " coldest, Isc " + r.text(id+".isc_stc"),
+		each + r.text(id+".pmax_stc") + ", series fuse at most " + r.text(id+".series_fuse_max")}
 	return &item{id: id, kind: "string", symbol: photovoltaic, heading: id, lines: lines, also: also, count: beside(parallel),
 		says: fmt.Sprintf("%s (%s)", id, series)}
 }
@@ -219,9 +219,13 @@ func (r *reader) runItem(s *facts.Subject) *item {
 	if per != "1" {
 		ampacity += " each"
 	}
+	method := r.text(id + ".method")
+	if method == "_____" {
+		method = "laid in _____"
+	}
 	lines := []string{
 		first + " " + r.text(id+".material") + ", " + r.text(id+".insulation") + ", " + r.text(id+".voltage"),
-		r.text(id+".length") + " one way, " + r.text(id+".method") + ", drop " + r.text(id+".voltage_drop") + ", " + r.text(id+".voltage_drop_share"),
+		r.text(id+".length") + " one way, " + method + ", drop " + r.text(id+".voltage_drop") + ", " + r.text(id+".voltage_drop_share"),
 		"carries " + r.text(id+".current") + ", " + ampacity,
 	}
 	if _, known := r.number(id + ".grounding_size"); known {

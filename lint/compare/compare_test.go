@@ -261,6 +261,24 @@ func TestCodebookDropped(t *testing.T) {
 	}
 }
 
+// TestMorePanelsInSeries: how many stand in series is no fact; what it moves is
+// moved by the string all the same. Three of 37.4 V by the closed form.
+func TestMorePanelsInSeries(t *testing.T) {
+	was := workshop(t, "hut")
+	d := runs(t, was, edit(t, was, "hut.design.hcl", `{ "slate-410" = 2 }`, `{ "slate-410" = 3 }`)).Designs[0]
+	if f := factOf(&d, "string.south.a.voc_cold"); f == nil || math.Abs(f.Now.SI-cold(3, 37.4, 0.26, -27)) > 1e-9 {
+		t.Errorf("voc_cold: %+v", f)
+	}
+	if len(d.Facts) < 20 {
+		t.Errorf("only %d facts moved", len(d.Facts))
+	}
+	for i := range d.Facts {
+		if !slices.Equal(d.Facts[i].Causes, []string{"string.south.a"}) {
+			t.Errorf("%s: moved by %v", d.Facts[i].ID, d.Facts[i].Causes)
+		}
+	}
+}
+
 func TestHeadroomBelow(t *testing.T) {
 	was := workshop(t, "hut")
 	now := edit(t, was, "hut.design.hcl", `"-27 degC"`, `"-45 degC"`)

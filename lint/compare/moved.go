@@ -204,6 +204,9 @@ func (m *mover) causesOf(id string) []string {
 	if len(found) == 0 {
 		found = m.within(id)
 	}
+	if len(found) == 0 { // how many panels stand in series is structure, which no fact tells
+		found = m.beside(v, w)
+	}
 	slices.Sort(found)
 	m.causes[id] = slices.Compact(found)
 	return m.causes[id]
@@ -229,6 +232,22 @@ func (m *mover) below(w *facts.Work, ok bool) []string {
 		}
 	}
 	walk(w)
+	return found
+}
+
+// beside names the changes of the blocks that a fact's inputs are about.
+func (m *mover) beside(now, was *facts.Work) []string {
+	var found []string
+	if now != nil {
+		for _, in := range now.Inputs {
+			found = append(found, m.within(in.Fact.ID)...)
+		}
+	}
+	if was != nil {
+		for _, in := range was.Inputs {
+			found = append(found, m.within(m.names.id(in.Fact.ID))...)
+		}
+	}
 	return found
 }
 

@@ -20,8 +20,8 @@ func (s *streams) compare(code *int) *cobra.Command {
 	c := &cobra.Command{
 		Use:   "compare OLD NEW | --since COMMIT [PATH]",
 		Short: "what a change did: facts, verdicts and headroom, was and now",
-		Long: "Judges two designs, two folders, or a folder as it was at a commit and as it is,\n" +
-			"and shows what the change did: verdicts that turned, headroom lost and won,\n" +
+		Long: "Judges two designs, two folders, or a folder as it was at a commit and as it\n" +
+			"is, and shows what the change did: verdicts that turned, headroom lost and won,\n" +
 			"what is written otherwise, and the facts that moved with what moved them. A\n" +
 			"block with another label that is otherwise alike counts as renamed; where a\n" +
 			"block stands does not count.\n\n" +
@@ -46,11 +46,11 @@ func (s *streams) compare(code *int) *cobra.Command {
 	option.String("as", "text", "`FORM` of the output: text, markdown or json")
 	option.String("since", "", "compare with a `COMMIT`: a branch, a tag, HEAD~1")
 	option.String("until", "", "end at a `COMMIT`; default the files as they lie there")
-	option.String("reject-from", "advise", "least `GRADE` that makes worse exit state 1: stop, fix or advise")
-	option.String("headroom-below", "", "`SHARE` of a limit, as \"5 %\", under which headroom must not fall")
+	option.String("reject-from", "advise", "least `GRADE` of worse with exit state 1: stop, fix or advise")
+	option.String("headroom-below", "", "`SHARE` that headroom must not fall below: \"5 %\"")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	option.Bool("all", false, "show every limit and fact that moved")
-	option.Bool("driver", false, "be git's diff driver: takes the arguments that git hands on")
+	option.Bool("driver", false, "be git's diff driver, on the arguments that it hands on")
 	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
 		form, err := oneOf(c, "as", "text", "markdown", "json")

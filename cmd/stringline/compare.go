@@ -46,7 +46,7 @@ func (s *streams) compare(code *int) *cobra.Command {
 	option.String("as", "text", "`FORM` of the output: text, markdown or json")
 	option.String("since", "", "compare with a `COMMIT`: a branch, a tag, HEAD~1")
 	option.String("until", "", "end at a `COMMIT`; default the files as they lie there")
-	option.String("reject-from", "advise", "least `GRADE` of worse with exit state 1: stop, fix or advise")
+	option.String("reject-from", "advise", "least `GRADE` with exit state 1: stop, fix or advise")
 	option.String("headroom-below", "", "`SHARE` that headroom must not fall below: \"5 %\"")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	option.Bool("all", false, "show every limit and fact that moved")

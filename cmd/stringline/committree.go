@@ -53,10 +53,10 @@ const largestObject = 64 << 20
 const mostLinks = 40
 
 var (
-	errEscapes  = errors.New("path escapes from parent: a symbolic link leads out of the folder")
-	errManyLink = errors.New("too many levels of symbolic links")
-	errTooLarge = errors.New("the file is larger than 64 MiB")
-	errElswhere = errors.New("the commit holds a pointer in its place, as for large files that are kept elsewhere")
+	errEscapes   = errors.New("path escapes from parent: a symbolic link leads out of the folder")
+	errManyLink  = errors.New("too many levels of symbolic links")
+	errTooLarge  = errors.New("the file is larger than 64 MiB")
+	errElsewhere = errors.New("the commit holds a pointer in its place, as for large files that are kept elsewhere")
 )
 
 func newCommitTree(ctx context.Context, g git, dir string) *commitTree {
@@ -107,7 +107,7 @@ func (c *commitContent) read(n *commitNode) ([]byte, error) {
 	}
 	text, err := c.files.read(n.object)
 	if err == nil && len(text) < 1024 && bytes.HasPrefix(text, []byte("version https://")) && bytes.Contains(text, []byte("\noid sha256:")) {
-		return nil, errElswhere
+		return nil, errElsewhere
 	}
 	return text, err
 }

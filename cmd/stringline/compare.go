@@ -1,7 +1,6 @@
 package main
 
 import (
-	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -10,7 +9,6 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"stringline/lint"
 	"stringline/lint/compare"
 	"stringline/lint/report"
 	"stringline/lint/survey"
@@ -22,8 +20,8 @@ func (s *streams) compare(code *int) *cobra.Command {
 	c := &cobra.Command{
 		Use:   "compare OLD NEW | --since COMMIT [PATH]",
 		Short: "what a change did: facts, verdicts and headroom, was and now",
-		Long: "Judges two designs, two folders, or a folder as it was at a commit and as it is,\n" +
-			"and shows what the change did: verdicts that turned, headroom lost and won,\n" +
+		Long: "Judges two designs, two folders, or a folder as it was at a commit and as it\n" +
+			"is, and shows what the change did: verdicts that turned, headroom lost and won,\n" +
 			"what is written otherwise, and the facts that moved with what moved them. A\n" +
 			"block with another label that is otherwise alike counts as renamed; where a\n" +
 			"block stands does not count.\n\n" +
@@ -48,11 +46,11 @@ func (s *streams) compare(code *int) *cobra.Command {
 	option.String("as", "text", "`FORM` of the output: text, markdown or json")
 	option.String("since", "", "compare with a `COMMIT`: a branch, a tag, HEAD~1")
 	option.String("until", "", "end at a `COMMIT`; default the files as they lie there")
-	option.String("reject-from", "advise", "least `GRADE` that makes worse exit state 1: stop, fix or advise")
-	option.String("headroom-below", "", "`SHARE` of a limit, as \"5 %\", under which headroom must not fall")
+	option.String("reject-from", "advise", "least `GRADE` with exit state 1: stop, fix or advise")
+	option.String("headroom-below", "", "`SHARE` that headroom must not fall below: \"5 %\"")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	option.Bool("all", false, "show every limit and fact that moved")
-	option.Bool("driver", false, "be git's diff driver: takes the arguments that git hands on")
+	option.Bool("driver", false, "be git's diff driver, on the arguments that it hands on")
 	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
 		form, err := oneOf(c, "as", "text", "markdown", "json")
@@ -63,16 +61,15 @@ func (s *streams) compare(code *int) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		o, state, err := s.comparison(c, args)
-		if err != nil || o == nil {
-			return err
-		}
 		all, err := c.Flags().GetBool("all")
 		if err != nil {
 			return fmt.Errorf("reading --all: %w", err)
 		}
-		found := compare.Runs(*o)
-		*code = s.write(state(found.Exit), func(w io.Writer) error {
+		found, state, err := s.comparison(c, args)
+		if err != nil || found == nil {
+			return err
+		}
+		*code = s.write(state, func(w io.Writer) error {
 			switch form {
 			case "json":
 				return report.CompareJSON(w, found)
@@ -86,53 +83,60 @@ func (s *streams) compare(code *int) *cobra.Command {
 	return c
 }
 
-// comparison judges both sides as the arguments ask. state turns what the
-// comparison found into the exit state. No options and no error: there is nothing
-// to compare, and that was said.
-func (s *streams) comparison(c *cobra.Command, args []string) (o *compare.Options, state func(int) int, err error) {
-	state = func(exit int) int { return exit }
-	o = &compare.Options{}
+// comparison compares as the arguments ask and gives the exit state. No comparison
+// and no error: there is nothing to compare, and that was said.
+func (s *streams) comparison(c *cobra.Command, args []string) (*compare.Comparison, int, error) {
+	var o compare.Options
+	var err error
 	if o.HeadroomBelow, err = headroomBelow(c); err != nil {
-		return nil, state, err
+		return nil, 2, err
 	}
 	reject, err := oneOf(c, "reject-from", string(verdict.Stop), string(verdict.Fix), string(verdict.Advise))
 	if err != nil {
-		return nil, state, err
+		return nil, 2, err
 	}
 	o.RejectFrom = verdict.Grade(reject)
-	var r request
-	r.rejectFrom = verdict.Advise
+	r := request{rejectFrom: verdict.Advise}
 	if err = r.outside(c); err != nil {
-		return nil, state, err
+		return nil, 2, err
 	}
 	if r.date, err = s.date(c); err != nil {
-		return nil, state, err
+		return nil, 2, err
 	}
 	driver, err := c.Flags().GetBool("driver")
 	if err != nil {
-		return nil, state, fmt.Errorf("reading --driver: %w", err)
+		return nil, 2, fmt.Errorf("reading --driver: %w", err)
 	}
 	since, until := c.Flags().Changed("since"), c.Flags().Changed("until")
+	var both *sides
 	switch {
 	case driver && (since || until):
-		return nil, state, errors.New("--driver compares what git hands on; --since and --until do not go with it")
+		return nil, 2, errors.New("--driver compares what git hands on; --since and --until do not go with it")
 	case driver:
-		// git takes any other exit state for a driver that failed.
-		there, err := s.drive(c.Context(), r, args, o)
-		if err != nil || !there {
-			o = nil
-		}
-		return o, func(int) int { return 0 }, err
+		both, err = s.drive(r, args)
 	case since:
-		return o, state, s.sinceCommit(c, r, args, o)
+		both, err = s.sinceCommit(c, r, args)
 	case until:
-		return nil, state, errors.New("--until names the end of what --since begins")
+		return nil, 2, errors.New("--until names the end of what --since begins")
 	case len(args) != 2:
-		return nil, state, fmt.Errorf("compare needs OLD and NEW, or --since COMMIT: found %d paths", len(args))
+		return nil, 2, fmt.Errorf("compare needs OLD and NEW, or --since COMMIT: found %d paths", len(args))
 	case args[0] == "-" && args[1] == "-":
-		return nil, state, errors.New("- (standard input) can be one side, not both")
+		return nil, 2, errors.New("- (standard input) can be one side, not both")
+	default:
+		both, err = s.twoPaths(r, args)
 	}
-	return o, state, s.twoPaths(c.Context(), r, args, o)
+	if both == nil || err != nil {
+		return nil, 2, err
+	}
+	defer both.close()
+	found, err := s.compareSides(c.Context(), both, o)
+	if err != nil {
+		return nil, 2, err
+	}
+	if driver { // git takes any other exit state for a driver that failed
+		return found, 0, nil
+	}
+	return found, found.Exit, nil
 }
 
 // headroomBelow reads the option of that name as a share.
@@ -155,27 +159,20 @@ func headroomBelow(c *cobra.Command) (*float64, error) {
 }
 
 // twoPaths compares two files or folders.
-func (s *streams) twoPaths(ctx context.Context, r request, args []string, o *compare.Options) error {
+func (s *streams) twoPaths(r request, args []string) (*sides, error) {
 	dir, err := s.workingDir()
 	if err != nil {
-		return err
+		return nil, err
 	}
-	for i, side := range []*compare.Run{&o.Was, &o.Now} {
+	both := &sides{single: true}
+	for i, at := range []*side{&both.was, &both.now} {
 		if args[i] == "" {
-			return errors.New("a path to compare is empty")
+			return nil, errors.New("a path to compare is empty")
 		}
 		r.paths = []string{args[i]}
-		result, err := s.judge(ctx, r)
-		if err != nil {
-			return err
-		}
-		*side = compare.Run{Label: args[i], Result: result, Name: s.below(dir, slashed(args[i]))}
+		*at = side{request: r, label: args[i], name: s.below(dir, slashed(args[i]))}
 	}
-	if len(o.Was.Result.Designs) == 1 && len(o.Now.Result.Designs) == 1 {
-		one := func(string) string { return "" } // whatever they are called
-		o.Was.Name, o.Now.Name = one, one
-	}
-	return nil
+	return both, nil
 }
 
 // below names designs by their place in the folder that was named.
@@ -195,9 +192,9 @@ func (s *streams) below(dir, given string) func(string) string {
 
 // sinceCommit compares a commit with the files as they lie there, or with another
 // commit.
-func (s *streams) sinceCommit(c *cobra.Command, r request, args []string, o *compare.Options) error {
+func (s *streams) sinceCommit(c *cobra.Command, r request, args []string) (*sides, error) {
 	if len(args) > 1 {
-		return fmt.Errorf("compare --since takes one PATH: found %q beside it", args[1])
+		return nil, fmt.Errorf("compare --since takes one PATH: found %q beside it", args[1])
 	}
 	given := "."
 	if len(args) == 1 {
@@ -205,70 +202,48 @@ func (s *streams) sinceCommit(c *cobra.Command, r request, args []string, o *com
 	}
 	switch given {
 	case "":
-		return errors.New("the path is empty")
+		return nil, errors.New("the path is empty")
 	case "-":
-		return errors.New("- (standard input) has no history; compare two files instead")
+		return nil, errors.New("- (standard input) has no history; compare two files instead")
 	}
 	if s.git == nil {
-		return errNoGit
+		return nil, errNoGit
 	}
 	program, err := s.git()
 	if err != nil {
-		return err
+		return nil, err
 	}
 	dir, err := s.workingDir()
 	if err != nil {
-		return err
+		return nil, err
 	}
 	// git shows folders without symbolic links; so must everything beside it.
 	name := physical(dir, given)
 	r.dir, r.paths = physical(dir, "."), []string{native(name)}
-	for _, side := range []struct {
+	both := &sides{given: given}
+	for _, end := range []struct {
 		option string
-		run    *compare.Run
-	}{{"since", &o.Was}, {"until", &o.Now}} {
-		word, err := c.Flags().GetString(side.option)
+		at     *side
+	}{{"since", &both.was}, {"until", &both.now}} {
+		word, err := c.Flags().GetString(end.option)
 		if err != nil {
-			return fmt.Errorf("reading --%s: %w", side.option, err)
+			return nil, fmt.Errorf("reading --%s: %w", end.option, err)
 		}
-		if !c.Flags().Changed(side.option) {
-			r.disk = s.disk
-			side.run.Label = "the files as they are"
-			if err := s.judgeSide(c.Context(), r, name, side.run); err != nil {
-				return err
-			}
+		r.disk = s.disk
+		*end.at = side{request: r, label: "the files as they are", lenient: true}
+		if !c.Flags().Changed(end.option) {
 			continue
 		}
 		then, err := openRevision(c.Context(), program, folderOf(name), word)
 		if err != nil {
-			return fmt.Errorf("--%s: %w", side.option, err)
+			both.close()
+			return nil, fmt.Errorf("--%s: %w", end.option, err)
 		}
-		r.disk = then
-		side.run.Label, side.run.Commit = word, then.commit
-		err = s.judgeSide(c.Context(), r, name, side.run)
-		then.close()
-		if err != nil {
-			return err
-		}
+		end.at.disk, end.at.label, end.at.commit, end.at.closer = then, word, then.commit, then.close
 	}
-	if lacks(&o.Was) && lacks(&o.Now) {
-		return fmt.Errorf("%s: neither side has it", given)
+	for _, at := range []*side{&both.was, &both.now} {
+		_, err := at.disk.Stat(name)
+		at.absent = errors.Is(err, fs.ErrNotExist)
 	}
-	return nil
-}
-
-// lacks tells whether a side has nothing at the path that was named.
-func lacks(r *compare.Run) bool { return len(r.Result.Designs)+len(r.Result.Problems) == 0 }
-
-// judgeSide judges one side of a history. A path that this side does not have
-// holds no design there.
-func (s *streams) judgeSide(ctx context.Context, r request, name string, run *compare.Run) error {
-	run.MayLack = true
-	if _, err := r.disk.Stat(name); errors.Is(err, fs.ErrNotExist) {
-		run.Result = &lint.Result{Version: programVersion, Date: r.date}
-		return nil
-	}
-	result, err := s.judge(ctx, r)
-	run.Result = result
-	return err
+	return both, nil
 }

@@ -83,7 +83,7 @@ func argumentNames(use string) []argumentName {
 	return names
 }
 
-var wordList = regexp.MustCompile(`: ([a-z]+(?:, [a-z]+)* or [a-z]+)$`)
+var wordList = regexp.MustCompile(`: ([a-z]+(?:, [a-z]+)*(?:, | or )[a-z]+)$`)
 
 // listedWords gives the words that an option's help lists at its end.
 func listedWords(help string) []string {
@@ -140,9 +140,8 @@ func (s *streams) candidates(c *cobra.Command, name string, args []string, begun
 	return nil, none
 }
 
-// Completion never says what is wrong: it offers nothing. The command itself will
-// say it.
-
+// contextOf is what ends the work below. Completion never says what is wrong: it
+// offers nothing, and the command itself will say it.
 func contextOf(c *cobra.Command) context.Context {
 	if ctx := c.Context(); ctx != nil {
 		return ctx

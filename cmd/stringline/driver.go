@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"context"
 	"fmt"
 	"io"
 	"io/fs"
@@ -12,8 +11,7 @@ import (
 	"strings"
 	"time"
 
-	"stringline/lint"
-	"stringline/lint/compare"
+	"stringline/lint/survey"
 	"stringline/schema/source"
 )
 
@@ -21,48 +19,42 @@ import (
 // NEW-FILE NEW-HEX NEW-MODE, and after a rename two more. git hands on one file
 // and not the revision that it comes from, so each side is that file in the
 // workshop as it lies there now; --since compares whole revisions. There is
-// nothing to compare (false) where a merge has not been settled.
-func (s *streams) drive(ctx context.Context, r request, args []string, o *compare.Options) (bool, error) {
+// nothing to compare where a merge has not been settled.
+func (s *streams) drive(r request, args []string) (*sides, error) {
 	const due = "--driver takes the arguments that git hands to a diff driver: PATH OLD-FILE OLD-HEX OLD-MODE NEW-FILE NEW-HEX NEW-MODE"
 	if len(args) == 1 {
 		s.say(args[0] + ": the merge has not been settled")
-		return false, nil
+		return nil, nil
 	}
 	if len(args) < 7 || len(args) > 9 {
-		return false, fmt.Errorf("%s; found %d", due, len(args))
+		return nil, fmt.Errorf("%s; found %d", due, len(args))
 	}
 	dir, err := s.workingDir()
 	if err != nil {
-		return false, err
+		return nil, err
 	}
+	both := &sides{single: true, given: args[0]}
 	name := args[0]
-	for _, side := range []struct {
-		run  *compare.Run
+	for _, end := range []struct {
+		at   *side
 		file string
 		what string
-	}{{&o.Was, args[1], "before"}, {&o.Now, args[4], "after"}} {
-		if side.run == &o.Now && len(args) >= 8 {
+	}{{&both.was, args[1], "before"}, {&both.now, args[4], "after"}} {
+		if end.at == &both.now && len(args) >= 8 {
 			name = args[7] // where the file stands after a rename
 		}
-		text, err := handedOn(side.file)
+		text, err := handedOn(end.file)
 		if err != nil {
-			return false, err
+			return nil, err
 		}
-		at := path.Join(dir, slashed(name))
-		r.paths, r.disk = []string{name}, overlay{s.disk, at, text}
-		*side.run = compare.Run{Label: side.what}
-		if err := s.judgeSide(ctx, r, at, side.run); err != nil {
-			return false, err
+		r.paths, r.disk = []string{name}, overlay{s.disk, path.Join(dir, slashed(name)), text}
+		// A parts file that is not there leaves its workshop's designs to judge.
+		*end.at = side{request: r, label: end.what, lenient: true, absent: text == nil && strings.HasSuffix(name, survey.DesignSuffix)}
+		if text == nil && !end.at.absent {
+			end.at.paths = []string{path.Dir(name)}
 		}
 	}
-	if lacks(&o.Was) && lacks(&o.Now) {
-		o.Now.Result = &lint.Result{Version: programVersion, Date: r.date, Problems: source.Problems{{Kind: "path", Message: "neither side is there", At: source.Range{File: args[0]}}}}
-	}
-	if len(o.Was.Result.Designs) == 1 && len(o.Now.Result.Designs) == 1 {
-		one := func(string) string { return "" }
-		o.Was.Name, o.Now.Name = one, one
-	}
-	return true, nil
+	return both, nil
 }
 
 // handedOn reads a file that git hands on; nil where that side has none.

@@ -241,7 +241,7 @@ func TestPartialClone(t *testing.T) {
 func TestPointerAndSize(t *testing.T) {
 	dir, _ := repository(t, map[string]string{"town.epw": "version https://large.example/spec/v1\noid sha256:" + strings.Repeat("0", 64) + "\nsize 1700000\n"})
 	r := openTest(t, dir, "HEAD")
-	if _, err := fs.ReadFile(r.files, "town.epw"); !errors.Is(err, errElswhere) {
+	if _, err := fs.ReadFile(r.files, "town.epw"); !errors.Is(err, errElsewhere) {
 		t.Errorf("a pointer: %v", err)
 	}
 	r.files.root.children["town.epw"].size = largestObject + 1
@@ -306,5 +306,39 @@ func TestOverlay(t *testing.T) {
 	}
 	if _, names, err := read(nil, "sub/b.txt"); !errors.Is(err, fs.ErrNotExist) || len(names) != 0 {
 		t.Errorf("taken away: %v, %v", names, err)
+	}
+}
+
+// TestManyDesigns: beyond what is held at once designs are judged by and by, and
+// the comparison is the same: one changed, one moved, one new, one gone.
+func TestManyDesigns(t *testing.T) {
+	files := map[string]string{"workshop.hcl": ""}
+	design := func(i int, coldest string) string {
+		return fmt.Sprintf("design \"number %d\" {}\n\nsite {\n  latitude  = \"46 deg\"\n  longitude = \"9 deg\"\n  elevation = \"100 m\"\n  coldest   = %q\n  hottest   = \"30 degC\"\n}\n", i, coldest)
+	}
+	for i := range atOnce + 10 {
+		files[fmt.Sprintf("d%03d.design.hcl", i)] = design(i, "-10 degC")
+	}
+	dir, run1 := repository(t, files)
+	write := func(name, text string) {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	write("d001.design.hcl", design(1, "-20 degC"))
+	write("new.design.hcl", design(1000, "-10 degC"))
+	run1("mv", "d002.design.hcl", "moved.design.hcl")
+	run1("rm", "-q", "d003.design.hcl")
+	s, out, said := testStreams(nil)
+	s.git = func() (git, error) { return findGit(os.Environ()) }
+	s.dir = func() (string, error) { return dir, nil }
+	code := run(t.Context(), []string{"compare", "--since", "HEAD"}, s)
+	if want := fmt.Sprintf("%d designs compared: 2 changed, %d the same, 1 new, 1 gone", atOnce+11, atOnce+7); !strings.Contains(strings.Join(strings.Fields(out.String()), " "), want) {
+		t.Errorf("exit state %d, said %q, not %q:\n%s", code, said, want, out)
+	}
+	for _, want := range []string{"moved.design.hcl, was d002.design.hcl", "was -10 degC, now -20 degC", "The design is gone.", "The design is new"} {
+		if !strings.Contains(out.String(), want) {
+			t.Errorf("%q is not told", want)
+		}
 	}
 }

@@ -71,7 +71,7 @@ or a point of advice. An unproven stop is a stop.`
 var (
 	manualExit = [][2]string{
 		{"0", "Nothing was found at or above the grade to reject; nothing got worse; the output is complete."},
-		{"1", "Findings; something got worse; a test of a codebook failed."},
+		{"1", "Findings; something got worse; a test of a codebook failed; tidy --show would change something."},
 		{"2", "A design, a codebook or an option could not be read, a verdict is void, no design or no rule was found, or the output could not be written."},
 	}
 	manualFiles = [][2]string{

@@ -52,6 +52,9 @@ func changes(was, now *design.Design, n *names) []Change {
 	}
 	after := map[string]*design.Block{}
 	var list []Change
+	if was.Name != now.Name {
+		list = append(list, Change{Kind: ValueSet, About: "design", Attribute: "name", Was: was.Name, Now: now.Name, WasAt: headerOf(was.Head), At: headerOf(now.Head)})
+	}
 	for _, b := range blocks(now) {
 		after[b.ID()] = b
 		w, ok := before[b.ID()]
@@ -66,9 +69,6 @@ func changes(was, now *design.Design, n *names) []Change {
 		if id := n.id(b.ID()); after[id] == nil && (b.Parent == nil || after[n.id(b.Parent.ID())] != nil) {
 			list = append(list, wholeChange(b, BlockGone, PartGone, id))
 		}
-	}
-	if was.Name != now.Name {
-		list = append(list, Change{Kind: ValueSet, About: "design", Attribute: "name", Was: was.Name, Now: now.Name, WasAt: headerOf(was.Head), At: headerOf(now.Head)})
 	}
 	if was.Weather != nil && now.Weather != nil && !bytes.Equal(was.Weather.Text, now.Weather.Text) {
 		list = append(list, Change{Kind: FileOther, About: "site", Attribute: "weather", Was: was.Weather.File, Now: now.Weather.File,

@@ -10,6 +10,7 @@ package compare
 
 import (
 	"cmp"
+	"reflect"
 	"slices"
 
 	"stringline/lint"
@@ -63,6 +64,9 @@ type Comparison struct {
 	Designs  []Design     // by file
 	Summary  Summary
 	Exit     int // 0, 1 something got worse, 2 something could not be read
+
+	wasBooks, nowBooks []lint.BookInUse
+	reject             verdict.Grade
 }
 
 // Side is one side as it was compared.
@@ -76,7 +80,7 @@ type Summary struct {
 	Designs, Changed, New, Gone            int
 	Worse, Better, Turned, Lost, Won, Held int
 	Came, Left                             int
-	Facts                                  int // that moved
+	Facts                                  int // computed ones that moved
 }
 
 // Design is what a change did to one design.
@@ -102,6 +106,7 @@ type Rename struct {
 // Runs compares two runs.
 func Runs(o Options) *Comparison {
 	c := &Comparison{
+		wasBooks: o.Was.Result.Books, nowBooks: o.Now.Result.Books, reject: o.RejectFrom,
 		Version: o.Now.Result.Version, Date: o.Now.Result.Date,
 		Was: o.Was.side(len(o.Now.Result.Designs)), Now: o.Now.side(len(o.Was.Result.Designs)),
 		Books: books(o.Was.Result.Books, o.Now.Result.Books),
@@ -109,11 +114,37 @@ func Runs(o Options) *Comparison {
 	for _, p := range pairs(&o.Was, &o.Now) {
 		c.Designs = append(c.Designs, compareDesigns(p, &o))
 	}
-	slices.SortStableFunc(c.Designs, func(a, b Design) int {
-		return cmp.Or(cmp.Compare(cmp.Or(a.File, a.WasFile), cmp.Or(b.File, b.WasFile)), cmp.Compare(a.WasFile, b.WasFile))
-	})
-	c.count(o.RejectFrom)
+	c.count()
 	return c
+}
+
+// Join puts comparisons of parts of the same two sides together, so that a run over
+// thousands of designs keeps only what it tells of each. There is at least one.
+func Join(parts ...*Comparison) *Comparison {
+	c := *parts[0]
+	for _, p := range parts[1:] {
+		c.Was.Problems, c.Now.Problems = append(c.Was.Problems, p.Was.Problems...), append(c.Now.Problems, p.Now.Problems...)
+		c.wasBooks, c.nowBooks = append(c.wasBooks, p.wasBooks...), append(c.nowBooks, p.nowBooks...)
+		c.Designs = append(c.Designs, p.Designs...)
+	}
+	for _, list := range []*source.Problems{&c.Was.Problems, &c.Now.Problems} {
+		list.Sort()
+		*list = slices.Compact(*list)
+	}
+	c.Books = books(distinct(c.wasBooks), distinct(c.nowBooks))
+	c.count()
+	return &c
+}
+
+// distinct keeps one of each codebook as it was in force.
+func distinct(all []lint.BookInUse) []lint.BookInUse {
+	var kept []lint.BookInUse
+	for i := range all {
+		if !slices.ContainsFunc(kept, func(b lint.BookInUse) bool { return reflect.DeepEqual(b, all[i]) }) {
+			kept = append(kept, all[i])
+		}
+	}
+	return kept
 }
 
 // side tells about a run. Where it may lack designs and the other side has some,
@@ -227,15 +258,23 @@ func compareDesigns(p pair, o *Options) Design {
 	return d
 }
 
-// count fills in the summary and the exit state.
-func (c *Comparison) count(reject verdict.Grade) {
+// count orders the designs and fills in the summary and the exit state.
+func (c *Comparison) count() {
+	slices.SortStableFunc(c.Designs, func(a, b Design) int {
+		return cmp.Or(cmp.Compare(cmp.Or(a.File, a.WasFile), cmp.Or(b.File, b.WasFile)), cmp.Compare(a.WasFile, b.WasFile))
+	})
+	c.Summary, c.Exit = Summary{}, 0
 	s := &c.Summary
 	unread := len(c.Was.Problems)+len(c.Now.Problems) > 0 || len(c.Designs) == 0
 	worse := false
 	for i := range c.Designs {
 		d := &c.Designs[i]
 		s.Designs++
-		s.Facts += len(d.Facts)
+		for j := range d.Facts {
+			if !d.Facts[j].Attribute {
+				s.Facts++
+			}
+		}
 		switch d.State {
 		case Changed:
 			s.Changed++
@@ -250,7 +289,7 @@ func (c *Comparison) count(reject verdict.Grade) {
 			switch t.Direction {
 			case Worse:
 				s.Worse++
-				worse = worse || t.Grade().Rank() <= reject.Rank()
+				worse = worse || t.Grade().Rank() <= c.reject.Rank()
 			case Better:
 				s.Better++
 			case Turned:

@@ -261,6 +261,24 @@ func TestCodebookDropped(t *testing.T) {
 	}
 }
 
+// TestMorePanelsInSeries: how many stand in series is no fact; what it moves is
+// moved by the string all the same. Three of 37.4 V by the closed form.
+func TestMorePanelsInSeries(t *testing.T) {
+	was := workshop(t, "hut")
+	d := runs(t, was, edit(t, was, "hut.design.hcl", `{ "slate-410" = 2 }`, `{ "slate-410" = 3 }`)).Designs[0]
+	if f := factOf(&d, "string.south.a.voc_cold"); f == nil || math.Abs(f.Now.SI-cold(3, 37.4, 0.26, -27)) > 1e-9 {
+		t.Errorf("voc_cold: %+v", f)
+	}
+	if len(d.Facts) < 20 {
+		t.Errorf("only %d facts moved", len(d.Facts))
+	}
+	for i := range d.Facts {
+		if !slices.Equal(d.Facts[i].Causes, []string{"string.south.a"}) {
+			t.Errorf("%s: moved by %v", d.Facts[i].ID, d.Facts[i].Causes)
+		}
+	}
+}
+
 func TestHeadroomBelow(t *testing.T) {
 	was := workshop(t, "hut")
 	now := edit(t, was, "hut.design.hcl", `"-27 degC"`, `"-45 degC"`)
@@ -347,5 +365,34 @@ func BenchmarkSwappedPanel(b *testing.B) {
 		}
 		b.StartTimer()
 		compare.Runs(o)
+	}
+}
+
+// TestJoin: two parts of a comparison together tell what the whole tells.
+func TestJoin(t *testing.T) {
+	was := workshop(t, "hut")
+	was["w/second.design.hcl"] = strings.ReplaceAll(was["w/hut.design.hcl"], "Larch Col hut", "Second hut")
+	set := was["w/workshop.hcl"]
+	now := edit(t, was, "workshop.hcl", set, set+"\ncodebook \"practice\" {\n  params {\n    voltage_drop_max = \"1 %\"\n  }\n}\n")
+	now = edit(t, now, "hut.design.hcl", `"ridge-85"`, `"ford-85"`)
+	some := func(r *lint.Result, i int) *lint.Result {
+		part := *r
+		part.Designs = r.Designs[i : i+1]
+		return &part
+	}
+	w, n := judge(t, was), judge(t, now)
+	whole := compare.Runs(compare.Options{Was: compare.Run{Result: w}, Now: compare.Run{Result: n}, RejectFrom: verdict.Advise})
+	var parts []*compare.Comparison
+	for _, i := range []int{1, 0} {
+		parts = append(parts, compare.Runs(compare.Options{Was: compare.Run{Result: some(w, i)}, Now: compare.Run{Result: some(n, i)}, RejectFrom: verdict.Advise}))
+	}
+	joined := compare.Join(parts...)
+	if joined.Summary != whole.Summary || joined.Exit != whole.Exit || whole.Exit != 1 || len(joined.Books) != len(whole.Books) || len(whole.Books) != 1 {
+		t.Errorf("joined %+v, exit %d; whole %+v, exit %d; books %d and %d", joined.Summary, joined.Exit, whole.Summary, whole.Exit, len(joined.Books), len(whole.Books))
+	}
+	for i := range whole.Designs {
+		if a, b := whole.Designs[i], joined.Designs[i]; a.File != b.File || len(a.Turns) != len(b.Turns) || len(a.Facts) != len(b.Facts) {
+			t.Errorf("%s: %d turns, %d facts; joined %s: %d, %d", a.File, len(a.Turns), len(a.Facts), b.File, len(b.Turns), len(b.Facts))
+		}
 	}
 }

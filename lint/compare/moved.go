@@ -42,7 +42,10 @@ func moved(was, now *facts.System, n *names, changes []Change, turns []Turn) []F
 				m.atPlace[at] = append(m.atPlace[at], c.About)
 			}
 		}
-		for _, part := range slices.Concat(c.refersWas, c.refersNow) {
+		for _, part := range c.refersWas {
+			m.referrers[n.id(part)] = append(m.referrers[n.id(part)], c.About)
+		}
+		for _, part := range c.refersNow {
 			m.referrers[part] = append(m.referrers[part], c.About)
 		}
 	}
@@ -201,6 +204,9 @@ func (m *mover) causesOf(id string) []string {
 	if len(found) == 0 {
 		found = m.within(id)
 	}
+	if len(found) == 0 { // how many panels stand in series is structure, which no fact tells
+		found = m.beside(v, w)
+	}
 	slices.Sort(found)
 	m.causes[id] = slices.Compact(found)
 	return m.causes[id]
@@ -226,6 +232,22 @@ func (m *mover) below(w *facts.Work, ok bool) []string {
 		}
 	}
 	walk(w)
+	return found
+}
+
+// beside names the changes of the blocks that a fact's inputs are about.
+func (m *mover) beside(now, was *facts.Work) []string {
+	var found []string
+	if now != nil {
+		for _, in := range now.Inputs {
+			found = append(found, m.within(in.Fact.ID)...)
+		}
+	}
+	if was != nil {
+		for _, in := range was.Inputs {
+			found = append(found, m.within(m.names.id(in.Fact.ID))...)
+		}
+	}
 	return found
 }
 
@@ -258,20 +280,21 @@ func (m *mover) wholeBlock(id string) []string {
 	return nil
 }
 
-// within names the changes of the block that a fact is about and of the blocks
-// inside it.
+// within names the changes of the block that a fact is about, of the blocks inside
+// it, and, of a part, the blocks that began or ceased to use it.
 func (m *mover) within(id string) []string {
-	var found []string
 	for end := strings.LastIndexByte(id, '.'); end > 0; end = strings.LastIndexByte(id[:end], '.') {
 		about := id[:end]
+		var found []string
 		for i := range m.changes {
 			if c := &m.changes[i]; c.About == about || strings.HasPrefix(c.About, about+".") {
 				found = append(found, c.About)
 			}
 		}
-		if len(found) > 0 {
-			break
+		_, whole := m.now.Subject(about)
+		if found = append(found, m.referrers[about]...); whole || len(found) > 0 {
+			return found
 		}
 	}
-	return found
+	return nil
 }

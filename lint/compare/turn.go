@@ -114,8 +114,19 @@ func turns(was, now *lint.DesignResult, n *names, o *Options) []Turn {
 		list[i].Direction, list[i].Why = list[i].judge(was, now, o)
 	}
 	list = slices.DeleteFunc(list, func(t Turn) bool { return t.Direction == "" })
+	for i := range list { // one verdict that is kept must not keep all the others
+		list[i].Was, list[i].Now = own(list[i].Was), own(list[i].Now)
+	}
 	slices.SortStableFunc(list, compareTurns)
 	return list
+}
+
+func own(v *verdict.Verdict) *verdict.Verdict {
+	if v == nil {
+		return nil
+	}
+	c := *v
+	return &c
 }
 
 // onlyOther finds the one verdict of the older side with the same rule and
@@ -189,16 +200,18 @@ func (t *Turn) judge(was, now *lint.DesignResult, o *Options) (Direction, string
 func (t *Turn) stillFound() (Direction, string) {
 	w, v := t.Was, t.Now
 	switch {
-	case v.Grade.Rank() < w.Grade.Rank():
-		return Worse, "graded " + string(v.Grade) + ", was " + string(w.Grade)
-	case w.Outcome == verdict.Unproven && v.Outcome == verdict.Breaks:
-		return Worse, "was unproven"
 	case v.Outcome == verdict.Void && w.Outcome != verdict.Void:
 		return Worse, "the rule itself fails now"
-	case w.Outcome != v.Outcome:
-		return Turned, "still a finding"
+	case w.Outcome == verdict.Void && v.Outcome != verdict.Void:
+		return Turned, "the rule itself failed"
+	case v.Grade.Rank() < w.Grade.Rank():
+		return Worse, "graded " + string(v.Grade) + ", was " + string(w.Grade)
 	case v.Grade != w.Grade:
 		return Turned, "judged less seriously, not put right"
+	case w.Outcome == verdict.Unproven && v.Outcome == verdict.Breaks:
+		return Worse, "was unproven"
+	case w.Outcome != v.Outcome:
+		return Turned, "still a finding"
 	}
 	by, ok := t.change()
 	switch {

@@ -150,7 +150,7 @@ type comparisonSummaries struct {
 	Held    int `json:"held"`
 	Came    int `json:"came"`
 	Left    int `json:"left"`
-	Facts   int `json:"facts"`
+	Facts   int `json:"facts" jsonschema:"computed facts that moved; what is written in files is not counted"`
 }
 
 // Words from closed lists.

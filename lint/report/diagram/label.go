@@ -90,7 +90,7 @@ func (r *reader) data(name, id string) []attribute {
 	return []attribute{{name, strconv.FormatFloat(quantity.Round(si), 'g', -1, 64)}}
 }
 
-// short is an id without its kind: what it is called in the design.
+// name is an id without its kind: what it is called in the design.
 func name(id string) string {
 	_, rest, _ := strings.Cut(id, ".")
 	return rest
@@ -244,15 +244,20 @@ func conductors(perPole string) string {
 	return ""
 }
 
-// dc says whether a device is made for direct current.
-func (r *reader) dc(id string) string {
+// volts gives a device's rated voltage, and whether it is made for direct current:
+// behind an inverter that does not matter.
+func (r *reader) volts(id string, owner *facts.Subject) string {
+	volts := r.text(id + ".voltage")
+	if len(owner.Linked("ac_outputs")) > 0 {
+		return volts
+	}
 	switch yes, known := r.yes(id + ".dc_rated"); {
 	case !known:
-		return "for DC: _____"
+		return volts + " for DC: _____"
 	case yes:
-		return "DC"
+		return volts + " DC"
 	}
-	return "NOT for DC"
+	return volts + " NOT for DC"
 }
 
 func (r *reader) protectionItem(s, owner *facts.Subject) *item {
@@ -266,7 +271,7 @@ func (r *reader) protectionItem(s, owner *facts.Subject) *item {
 	if kind == "breaker" {
 		draw = breaker
 	}
-	first := what + " " + r.text(id+".rating") + ", " + r.text(id+".voltage") + " " + r.dc(id)
+	first := what + " " + r.text(id+".rating") + ", " + r.volts(id, owner)
 	var last []string
 	if _, known := r.number(id + ".distance"); known {
 		last = append(last, r.text(id+".distance")+" unprotected before it")
@@ -293,7 +298,7 @@ func (r *reader) disconnectItem(s, owner *facts.Subject) *item {
 		draw, load = disconnector, "NOT to be opened under load"
 	}
 	it := &item{id: id, kind: "disconnect", symbol: draw, heading: id, says: "switch " + r.text(id+".rating"), data: r.data("data-rating", id+".rating")}
-	lines := []string{"switch " + r.text(id+".rating") + ", " + r.text(id+".voltage") + " " + r.dc(id) + ", " + many(r.text(id+".poles"), "pole"), load}
+	lines := []string{"switch " + r.text(id+".rating") + ", " + r.volts(id, owner) + ", " + many(r.text(id+".poles"), "pole"), load}
 	it.lines, it.count = alike(lines, r.alike(s, owner)), beside(r.alike(s, owner))
 	return it
 }

@@ -48,7 +48,7 @@ func ConductorColumns() []Column {
 	return []Column{
 		{"id", "Run", ""}, {"from", "From", ""}, {"to", "To", ""},
 		{"conductors_per_pole", "Conductors per pole", ""}, {"runs_alike", "Runs alike", ""}, {"size_mm2", "Size", "mm2"}, {"material", "Material", ""},
-		{"insulation_degC", "Insulation", "degC"}, {"rated_voltage_V", "Rated voltage", "V"}, {"length_m", "Length one way", "m"}, {"conductor_total_m", "Conductor, both ways", "m"},
+		{"insulation_degC", "Insulation", "degC"}, {"rated_voltage_V", "Rated voltage", "V"}, {"length_m", "Length one way", "m"}, {"conductor_length_m", "Conductor, both ways", "m"},
 		{"method", "Laid in", ""}, {"cores", "Cores", ""}, {"ambient_degC", "Air around", "degC"}, {"grouped", "Conductors together", ""}, {"terminals_degC", "Terminals", "degC"},
 		{"current_A", "Current to carry", "A"}, {"operating_current_A", "Current in operation", "A"}, {"ampacity_A", "Maker's ampacity", "A"}, {"allowed_A", "Ampacity by the code", "A"},
 		{"device", "Protected by", ""}, {"device_rating_A", "Its rating", "A"},

@@ -196,3 +196,46 @@ func TestLabelsUnknown(t *testing.T) {
 		t.Error("the label does not say what to supply")
 	}
 }
+
+// TestLabelsOfAC: behind an inverter a device's voltage is not of direct current.
+func TestLabelsOfAC(t *testing.T) {
+	d := shed(t, `
+design "AC" {}
+
+battery "cell" {
+  nominal = "12.8 V"
+}
+
+inverter "i" {
+  ac_voltage = "230 V"
+}
+
+bank "house" {
+  battery  = "cell"
+  series   = 1
+  parallel = 1
+}
+
+ac_output "mains" {
+  inverter = "i"
+  bank     = "house"
+  fuse {
+    rating = "100 A"
+    class  = "T"
+  }
+}
+
+load "oven" {
+  from = "ac_output.mains"
+  breaker {
+    rating  = "16 A"
+    voltage = "250 V"
+  }
+}
+`)
+	for about, says := range map[string]string{"protection.load.oven": "16.0 A, 250.0 V AC", "protection.ac_output.mains": "replace with class T, 100.0 A, _____ V DC, interrupting _____ A alone"} {
+		if l, ok := find(schedule.Labels(d), "common practice", about); !ok || !slices.Contains(l.Lines, says) {
+			t.Errorf("%s: %v %q, want %q", about, ok, l.Lines, says)
+		}
+	}
+}

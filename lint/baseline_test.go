@@ -12,7 +12,6 @@ import (
 
 	"stringline/lint"
 	"stringline/lint/linttest"
-	"stringline/lint/verdict"
 	"stringline/rules"
 )
 
@@ -20,10 +19,15 @@ import (
 func accept(t *testing.T, texts map[string]string, dir string) (*lint.Result, *lint.Acceptance) {
 	t.Helper()
 	r := run(t, texts, func(o *lint.Options) { o.Baseline = &lint.Baseline{Name: "accepted.csv", Dir: dir, New: true} })
-	done, err := lint.Accept(r, verdict.Fix)
+	before := use(r)
+	done, err := lint.Accept(r)
 	if err != nil {
 		t.Fatal(err, told(r))
 	}
+	if after := use(r); after != before {
+		t.Errorf("accepting alone changed the run from %s to %s", before, after)
+	}
+	done.Settle(r)
 	return r, done
 }
 
@@ -91,7 +95,7 @@ func TestBaseline(t *testing.T) {
 				}
 			}
 			if r.Exit == 2 {
-				if done, err := lint.Accept(r, verdict.Fix); err == nil {
+				if done, err := lint.Accept(r); err == nil {
 					t.Errorf("a run with exit 2 accepted %+v", done)
 				}
 			}
@@ -142,11 +146,11 @@ func TestAcceptRefuses(t *testing.T) {
 		disk["shop/more/b.design.hcl"] = linttest.NewDisk(texts)["shop/more/b.design.hcl"]
 		o.Paths = []string{"hut.design.hcl"}
 	})
-	done, err := lint.Accept(half, verdict.Fix)
+	done, err := lint.Accept(half)
 	if err != nil || done.Dropped != 1 || strings.Contains(string(done.Text), "\nhut.design.hcl") || !strings.Contains(string(done.Text), "\nmore/b.design.hcl") {
 		t.Errorf("%v: %+v\n%s", err, done, done.Text)
 	}
-	if _, err := lint.Accept(run(t, house, nil), verdict.Fix); err == nil {
+	if _, err := lint.Accept(run(t, house, nil)); err == nil {
 		t.Error("a run without a baseline accepted something")
 	}
 	if _, err := lint.Run(context.Background(), lint.Options{Disk: linttest.NewDisk(house), Embedded: rules.Books, Stdin: []byte{}, Baseline: &lint.Baseline{}}); err == nil {

@@ -9,6 +9,7 @@ require (
 	github.com/google/go-cmp v0.7.0
 	github.com/google/jsonschema-go v0.4.3
 	github.com/hashicorp/hcl/v2 v2.25.0
+	github.com/joshdk/go-junit v1.0.0
 	github.com/mattn/go-isatty v0.0.20
 	github.com/open-policy-agent/opa v1.22.2
 	github.com/rogpeppe/go-internal v1.16.0
@@ -33,7 +34,6 @@ require (
 	github.com/goccy/go-json v0.10.6 // indirect
 	github.com/google/uuid v1.6.0 // indirect
 	github.com/inconshreveable/mousetrap v1.1.0 // indirect
-	github.com/joshdk/go-junit v1.0.0 // indirect
 	github.com/lestrrat-go/blackmagic v1.0.4 // indirect
 	github.com/lestrrat-go/dsig v1.4.0 // indirect
 	github.com/lestrrat-go/dsig-secp256k1 v1.0.0 // indirect

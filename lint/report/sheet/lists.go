@@ -123,4 +123,3 @@ func (p *page) sources(r *lint.Result, d *lint.DesignResult) {
 
 // digestWords leaves a digest's method to the head of its column.
 func digestWords(digest string) string { return strings.TrimPrefix(digest, "sha256:") }
-

@@ -157,4 +157,3 @@ func pageOf(r *lint.Result, d *lint.DesignResult, moment commission.Conditions) 
 	p.sources(r, d)
 	return p, p.pictures(d)
 }
-

@@ -170,7 +170,9 @@ func TestPastTheLimit(t *testing.T) {
 		if said := strings.Contains(allText(all), "past the limit"); said != past {
 			t.Errorf("limit %s: past the limit %v, want %v", limit, said, past)
 		}
-		red := slices.ContainsFunc(all, func(e element) bool { return e.attrs["data-judged"] != "" && strings.Contains(e.attrs["class"], "past") })
+		red := slices.ContainsFunc(all, func(e element) bool {
+			return e.attrs["data-judged"] != "" && strings.Contains(e.attrs["class"], "past")
+		})
 		if red != past {
 			t.Errorf("limit %s: in red %v", limit, red)
 		}

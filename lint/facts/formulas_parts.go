@@ -66,7 +66,7 @@ var (
 		Means: "how many of it stand side by side", Formula: alikeFormula, Source: "the design"},
 		func(d *Disconnect, w *Work) float64 { return sideBySide(w, d.circuit) })
 
-	runRoute = declare(Entry{Collection: "cable_runs", Name: "route_length", Unit: "m",
+	runRoute = declare(Entry{Collection: "cable_runs", Name: "route_total", Unit: "m",
 		Means:   "length of its way, of all alike: what a cable of several cores or a grounding conductor beside it takes",
 		Formula: "length; of a string's x parallel", Source: "the design"},
 		func(r *Run, w *Work) float64 {
@@ -75,8 +75,8 @@ var (
 			return n * length
 		})
 
-	runConductor = declare(Entry{Collection: "cable_runs", Name: "conductor_length", Unit: "m",
-		Means: "length of single conductor that it takes, both ways", Formula: "2 x per_pole x route_length", Source: "the design"},
+	runConductor = declare(Entry{Collection: "cable_runs", Name: "conductor_total", Unit: "m",
+		Means: "length of single conductor that it takes, both ways", Formula: "2 x per_pole x route_total", Source: "the design"},
 		func(r *Run, w *Work) float64 {
 			route, n := runRoute.Of(w, r), runPerPole.Of(w, r)
 			w.Say("%s", times(2, times(n, say(route, "m"))))

@@ -103,20 +103,20 @@ supply "p" {
 func TestQuantities(t *testing.T) {
 	s := load(t, yard)
 	for id, want := range map[string]float64{
-		"panel.a.quantity":                         2*4 + 3, // roof 2 in series x 4, wall 3
-		"panel.b.quantity":                         4,
-		"controller.c.quantity":                    2,
-		"battery.cell.quantity":                    2 * 3,
-		"inverter.i.quantity":                      1,
-		"converter.k.quantity":                     1,
-		"protection.bank.house.quantity":           1,
-		"protection.bank.house.each.quantity":      3, // one for each string of batteries, not for each battery
-		"protection.string.roof.s.quantity":        4,
-		"disconnect.string.roof.s.quantity":        4,
-		"cable_run.string.roof.s.route_length":     4 * 6,
-		"cable_run.string.roof.s.conductor_length": 2 * 4 * 6,
-		"cable_run.bank.house.route_length":        1.5,
-		"cable_run.bank.house.conductor_length":    2 * 2 * 1.5, // two conductors for each pole, both ways
+		"panel.a.quantity":                        2*4 + 3, // roof 2 in series x 4, wall 3
+		"panel.b.quantity":                        4,
+		"controller.c.quantity":                   2,
+		"battery.cell.quantity":                   2 * 3,
+		"inverter.i.quantity":                     1,
+		"converter.k.quantity":                    1,
+		"protection.bank.house.quantity":          1,
+		"protection.bank.house.each.quantity":     3, // one for each string of batteries, not for each battery
+		"protection.string.roof.s.quantity":       4,
+		"disconnect.string.roof.s.quantity":       4,
+		"cable_run.string.roof.s.route_total":     4 * 6,
+		"cable_run.string.roof.s.conductor_total": 2 * 4 * 6,
+		"cable_run.bank.house.route_total":        1.5,
+		"cable_run.bank.house.conductor_total":    2 * 2 * 1.5, // two conductors for each pole, both ways
 	} {
 		if got := number(t, s, id); !near(got, want, 1e-12) {
 			t.Errorf("%s is %g, by hand %g", id, got, want)
@@ -149,7 +149,7 @@ load "lamp" {
 	if f := get(t, s, "battery.cell.quantity"); f.Known || !slices.Equal(f.Missing, []string{"bank.house.parallel"}) {
 		t.Errorf("without parallel: known %v, missing %v", f.Known, f.Missing)
 	}
-	if f := get(t, s, "cable_run.load.lamp.conductor_length"); f.Known || !slices.Equal(f.Missing, []string{"cable_run.load.lamp.length"}) {
+	if f := get(t, s, "cable_run.load.lamp.conductor_total"); f.Known || !slices.Equal(f.Missing, []string{"cable_run.load.lamp.length"}) {
 		t.Errorf("without length: known %v, missing %v", f.Known, f.Missing)
 	}
 

@@ -1,7 +1,6 @@
 package diagram
 
 import (
-	"fmt"
 	"io"
 	"strings"
 )
@@ -14,9 +13,6 @@ type line struct {
 	sign  *finding // drawn before it
 	hangs bool     // goes on from a line with a sign
 }
-
-// most findings that are written out beside one symbol; the rest is counted.
-const mostFindings = 4
 
 // texts gives an item's lines, wrapped to the room there is.
 func (c *canvas) texts(it *item, room float64) []line {
@@ -35,10 +31,6 @@ func (c *canvas) texts(it *item, room float64) []line {
 	}
 	found := c.findings[it.id]
 	for i := range found {
-		if i == mostFindings && len(found) > mostFindings+1 {
-			all = append(all, line{words: fmt.Sprintf("and %d more findings", len(found)-i), hue: ink(), hangs: true})
-			break
-		}
 		all = append(all, found[i].lines(room)...)
 	}
 	return all
@@ -46,7 +38,7 @@ func (c *canvas) texts(it *item, room float64) []line {
 
 func (f *finding) lines(room float64) []line {
 	var all []line
-	for i, words := range wrap(f.text, room-15, true) {
+	for i, words := range wrap(f.text(), room-15, true) {
 		l := line{words: words, bold: true, hue: f.hue(), hangs: i > 0}
 		if i == 0 {
 			l.sign = f

@@ -95,11 +95,10 @@ func curves(s *facts.System, in *facts.Subject, f *figure) *figure {
 
 // limits are what a controller's data sheet allows an input.
 type limits struct {
-	voltage, low, high      facts.Fact // limit, window
-	current, short, power   facts.Fact
-	judged                  facts.Fact // open-circuit voltage on the coldest morning
-	words                   []string
-	voltageSeen, windowSeen bool
+	voltage, low, high    facts.Fact // limit, window
+	current, short, power facts.Fact
+	judged                facts.Fact // open-circuit voltage on the coldest morning
+	words                 []string
 }
 
 func limitsOf(s *facts.System, input, controller string) *limits {

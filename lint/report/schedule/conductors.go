@@ -74,7 +74,7 @@ func Conductors(d *lint.DesignResult) []Conductor {
 		at := func(fact string) Entry { return r.fact(id + "." + fact) }
 		from, to := r.ends(run)
 		c := Conductor{ID: id, From: from, To: to, Count: at("per_pole"), Alike: one(), Size: r.size(run, "size"), Material: at("material"),
-			Insulation: at("insulation"), Rated: at("voltage"), Length: at("length"), Bought: at("conductor_length"), Method: at("method"), Cores: at("cores"),
+			Insulation: at("insulation"), Rated: at("voltage"), Length: at("length"), Bought: at("conductor_total"), Method: at("method"), Cores: at("cores"),
 			Ambient: at("ambient"), Grouped: at("grouped"), Terminals: at("terminal_temperature"), Current: at("current"), Operating: at("current_operating"),
 			Ampacity: at("ampacity"), Allowed: allowed(d, id), Drop: at("voltage_drop"), Share: at("voltage_drop_share"), Path: at("path_drop"), Loss: at("loss"),
 			FaultNear: at("fault_current_near"), FaultFar: at("fault_current_far"), Voltage: at("bus_voltage"), Grounding: r.size(run, "grounding_size")}

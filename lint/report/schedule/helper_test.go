@@ -8,7 +8,9 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -20,6 +22,22 @@ import (
 )
 
 var update = flag.Bool("update", false, "write the golden files instead of comparing with them")
+
+// allExamples judges the examples once for all tests of this package, which use
+// them one after the other.
+var allExamples struct {
+	once    sync.Once
+	designs []lint.DesignResult
+}
+
+func examples(t testing.TB) []lint.DesignResult {
+	t.Helper()
+	allExamples.once.Do(func() { allExamples.designs = judged(t, exampleTexts(t), "examples") })
+	if len(allExamples.designs) < 8 {
+		t.Fatalf("only %d examples", len(allExamples.designs))
+	}
+	return allExamples.designs
+}
 
 // exampleTexts reads the examples by path from the top level.
 func exampleTexts(t testing.TB) map[string]string {
@@ -57,7 +75,12 @@ func judged(t testing.TB, texts map[string]string, paths ...string) []lint.Desig
 
 func example(t testing.TB, name string) *lint.DesignResult {
 	t.Helper()
-	return &judged(t, exampleTexts(t), "examples/"+name)[0]
+	all := examples(t)
+	i := slices.IndexFunc(all, func(d lint.DesignResult) bool { return d.File == "examples/"+name })
+	if i < 0 {
+		t.Fatalf("no example %s", name)
+	}
+	return &all[i]
 }
 
 // sheds judges designs together, which costs less; the results stand in the order

@@ -185,7 +185,7 @@ func (b *labeler) purposes(source, read string) {
 	purpose := func(s *facts.Subject, what string) {
 		rating, volts := b.fact(s.ID()+".rating"), b.fact(s.ID()+".voltage")
 		b.add(Label{About: s.ID(), Place: "at it", Source: source, Read: read,
-			Lines: []string{what + " of " + circuit(s.ID()), rating.Text + ", " + volts.Text + " DC"}}, rating, volts)
+			Lines: []string{what + " of " + name(s.ID()), rating.Text + ", " + volts.Text + current(s)}}, rating, volts)
 	}
 	for _, s := range b.each("disconnects") {
 		purpose(s, "switch")
@@ -197,8 +197,23 @@ func (b *labeler) purposes(source, read string) {
 	}
 }
 
-// circuit is what a device's id says that it stands in.
-func circuit(id string) string { return name(id) }
+// behindInverter tells whether a device stands in a circuit of alternating current.
+func behindInverter(device *facts.Subject) bool {
+	for _, load := range device.Linked("loads") {
+		if len(load.Linked("ac_outputs")) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// current says what a device's voltage is of.
+func current(device *facts.Subject) string {
+	if behindInverter(device) {
+		return " AC"
+	}
+	return " DC"
+}
 
 func (b *labeler) replacement(p *facts.Subject, source, read string) {
 	rating, volts, breaks := b.fact(p.ID()+".rating"), b.fact(p.ID()+".voltage"), b.fact(p.ID()+".interrupts")
@@ -208,7 +223,7 @@ func (b *labeler) replacement(p *facts.Subject, source, read string) {
 		kind = "the class that is fitted"
 	}
 	b.add(Label{About: p.ID(), Place: "at the fuse holder", Source: source, Read: read, Lines: []string{
-		"fuse of " + circuit(p.ID()), fmt.Sprintf("replace with %s, %s, %s DC, interrupting %s alone", kind, rating.Text, volts.Text, breaks.Text)}}, rating, volts, breaks, class)
+		"fuse of " + name(p.ID()), fmt.Sprintf("replace with %s, %s, %s, interrupting %s alone", kind, rating.Text, volts.Text+current(p), breaks.Text)}}, rating, volts, breaks, class)
 }
 
 // shutDown gives the order of shutting down: loads, then the sources, the bank

@@ -71,7 +71,7 @@ func TestLabelsUnitedStates(t *testing.T) {
 // TestLabelsOfPractice: where no code is in force, item 10 of the commissioning
 // sheet: highest PV voltage, bank short-circuit current, shut-down order.
 func TestLabelsOfPractice(t *testing.T) {
-	for _, d := range judged(t, exampleTexts(t), "examples") {
+	for _, d := range examples(t) {
 		if slices.ContainsFunc(d.Books, func(b string) bool { return b == "us_2023" }) {
 			continue
 		}
@@ -153,27 +153,34 @@ func TestLabelEdges(t *testing.T) {
 	cell := func(nominal, capacity string) string {
 		return fmt.Sprintf("battery \"cell\" {\n  chemistry = \"lifepo4\"\n  nominal = %q\n  capacity = %q\n}\n", nominal, capacity)
 	}
-	// NEC article 706: more than 1 kWh. 12.8 V x 78 Ah is 998 Wh, the edge that the
-	// notes name; 10 V x 100 Ah is 1000 Wh exactly.
-	for capacity, due := range map[string]bool{"78 Ah": false, "79 Ah": true} {
-		_, found := find(schedule.Labels(shed(t, site("us_2023", "building", cell("12.8 V", capacity)))), "706.15(C)", "")
-		if found != due {
-			t.Errorf("12.8 V and %s: label %v, due %v", capacity, found, due)
-		}
+	engine := func(volts string) string {
+		return fmt.Sprintf("charge_source \"engine\" {\n  bank = \"house\"\n  charge_current = \"20 A\"\n  charge_voltage = %q\n}\n", volts)
 	}
-	if _, found := find(schedule.Labels(shed(t, site("us_2023", "building", cell("10 V", "100 Ah")))), "706.15(C)", ""); found {
-		t.Error("exactly 1 kWh is not more than 1 kWh")
+	cases := []struct {
+		name, text, source, says string
+		due                      bool
+	}{
+		// NEC article 706: more than 1 kWh. 12.8 V x 78 Ah is 998 Wh, the edge that
+		// the notes name; 10 V x 100 Ah is 1000 Wh exactly.
+		{"998 Wh", site("us_2023", "building", cell("12.8 V", "78 Ah")), "706.15(C)", "", false},
+		{"1000 Wh", site("us_2023", "building", cell("10 V", "100 Ah")), "706.15(C)", "", false},
+		{"1011 Wh", site("us_2023", "building", cell("12.8 V", "79 Ah")), "706.15(C)", "", true},
+		{"energy unknown", site("us_2023", "building", "battery \"cell\" {\n  nominal = \"12.8 V\"\n}\n"), "706.15(C)", "1 kWh", true},
+		// IEC: above 60 V DC a bank's voltage is dangerous (62485-2 and 60364-4-41,
+		// from memory); exactly 60 V is not above it. The charge source sets the
+		// voltage on the bus.
+		{"60 V", site("iec", "building", cell("51.2 V", "100 Ah")) + engine("60 V"), "62485-2", "DANGEROUS VOLTAGE", false},
+		{"60.1 V", site("iec", "building", cell("51.2 V", "100 Ah")) + engine("60.1 V"), "62485-2", "DANGEROUS VOLTAGE", true},
 	}
-	if l, found := find(schedule.Labels(shed(t, site("us_2023", "building", "battery \"cell\" {\n  nominal = \"12.8 V\"\n}\n"))), "706.15(C)", ""); !found || !strings.Contains(l.If, "1 kWh") {
-		t.Errorf("an unknown energy: %v %+v", found, l)
+	var texts []string
+	for _, c := range cases {
+		texts = append(texts, c.text)
 	}
-	// IEC: above 60 V DC a bank's voltage is dangerous (62485-2 and 60364-4-41, from
-	// memory); exactly 60 V is not above it. A charge source sets the bus voltage.
-	for volts, due := range map[string]bool{"60 V": false, "60.1 V": true} {
-		text := site("iec", "building", cell("51.2 V", "100 Ah")) + fmt.Sprintf("charge_source \"engine\" {\n  bank = \"house\"\n  charge_current = \"20 A\"\n  charge_voltage = %q\n}\n", volts)
-		l, found := find(schedule.Labels(shed(t, text)), "62485-2", "bank.house")
-		if !found || strings.Contains(strings.Join(l.Lines, " "), "DANGEROUS VOLTAGE") != due {
-			t.Errorf("%s: %v %q, dangerous is due: %v", volts, found, l.Lines, due)
+	for i, d := range sheds(t, texts) {
+		c := cases[i]
+		l, found := find(schedule.Labels(&d), c.source, "bank.house")
+		if got := found && strings.Contains(strings.Join(append(l.Lines, l.If), " "), c.says); got != c.due {
+			t.Errorf("%s: %v %q, if %q; due: %v", c.name, found, l.Lines, l.If, c.due)
 		}
 	}
 }
@@ -187,5 +194,48 @@ func TestLabelsUnknown(t *testing.T) {
 	}
 	if says := l.Cells()[2]; len(says.Missing) == 0 {
 		t.Error("the label does not say what to supply")
+	}
+}
+
+// TestLabelsOfAC: behind an inverter a device's voltage is not of direct current.
+func TestLabelsOfAC(t *testing.T) {
+	d := shed(t, `
+design "AC" {}
+
+battery "cell" {
+  nominal = "12.8 V"
+}
+
+inverter "i" {
+  ac_voltage = "230 V"
+}
+
+bank "house" {
+  battery  = "cell"
+  series   = 1
+  parallel = 1
+}
+
+ac_output "mains" {
+  inverter = "i"
+  bank     = "house"
+  fuse {
+    rating = "100 A"
+    class  = "T"
+  }
+}
+
+load "oven" {
+  from = "ac_output.mains"
+  breaker {
+    rating  = "16 A"
+    voltage = "250 V"
+  }
+}
+`)
+	for about, says := range map[string]string{"protection.load.oven": "16.0 A, 250.0 V AC", "protection.ac_output.mains": "replace with class T, 100.0 A, _____ V DC, interrupting _____ A alone"} {
+		if l, ok := find(schedule.Labels(d), "common practice", about); !ok || !slices.Contains(l.Lines, says) {
+			t.Errorf("%s: %v %q, want %q", about, ok, l.Lines, says)
+		}
 	}
 }

@@ -166,7 +166,7 @@ func (r reader) conductors() []Part {
 	keys := map[string]int{}
 	for _, run := range r.system.Subjects("cable_runs") {
 		id := run.ID()
-		p := Part{Kind: "conductor", Quantity: r.fact(id + ".conductor_length"), UsedIn: []string{id}}
+		p := Part{Kind: "conductor", Quantity: r.fact(id + ".conductor_total"), UsedIn: []string{id}}
 		p.Ratings = append([]Rating{{"size", r.size(run, "size")}}, r.ratings(id, []string{"material", "strand", "tinned", "insulation", "voltage", "cores"})...)
 		p.named(run.Block())
 		parts = gather(parts, keys, p)
@@ -184,7 +184,7 @@ func (r reader) groundingConductors() []Part {
 			continue
 		}
 		parts = gather(parts, keys, Part{Kind: "grounding conductor", Ratings: []Rating{{"size", size}},
-			Quantity: r.fact(run.ID() + ".route_length"), UsedIn: []string{run.ID()}})
+			Quantity: r.fact(run.ID() + ".route_total"), UsedIn: []string{run.ID()}})
 	}
 	return parts
 }

@@ -48,7 +48,7 @@ func once(t *testing.T, d *lint.DesignResult, ids []string, collections ...strin
 // TestEachOnce counts from the design: every part, device, conductor and load is
 // in the parts list once, every run in the wire schedule.
 func TestEachOnce(t *testing.T) {
-	for _, d := range judged(t, exampleTexts(t), "examples") {
+	for _, d := range examples(t) {
 		byKind := map[string][]string{}
 		for _, p := range schedule.Parts(d.System) {
 			kind := p.Kind

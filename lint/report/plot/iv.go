@@ -77,18 +77,34 @@ func curves(s *facts.System, in *facts.Subject, f *figure) *figure {
 	if judged, ok := known(s, id+".voc_cold"); ok {
 		volts = max(volts, judged)
 	}
-	if volts > 0 {
-		drawCurves(s, f, in, states, limits, volts, amperes, watts)
-	} else {
-		f.y += 4
-	}
 	for _, words := range limits.words {
 		f.say("%s.", words)
 	}
+	if slices.ContainsFunc(states, (*state).drawn) {
+		drawCurves(s, f, in, states, limits, volts, amperes, watts)
+	} else {
+		for _, words := range limits.words {
+			f.paragraph("", words)
+		}
+	}
+	var lacking []*state
 	for _, st := range states {
 		if !st.drawn() {
-			f.supply(st.name+" curve", &st.iv)
+			lacking = append(lacking, st)
 		}
+	}
+	for len(lacking) > 0 { // curves that lack the same are told together
+		names := lacking[0].name
+		same := func(st *state) bool {
+			return st.iv.Says == lacking[0].iv.Says && slices.Equal(st.iv.Missing, lacking[0].iv.Missing)
+		}
+		for _, st := range lacking[1:] {
+			if same(st) {
+				names += ", " + st.name
+			}
+		}
+		f.supply(names+" curve", &lacking[0].iv)
+		lacking = slices.DeleteFunc(lacking[1:], same)
 	}
 	return f
 }

@@ -197,18 +197,20 @@ func TestOffScale(t *testing.T) {
 // drawn beside it.
 func TestUnknown(t *testing.T) {
 	for _, c := range []struct {
-		name, picture    string
-		changes          []string
-		want             []string
-		curves, barsLeft int
+		name, picture string
+		changes       []string
+		want          []string
+		curves        int
 	}{
 		{"no site temperatures", "iv.main.1", []string{"  coldest   = \"-27 degC\" #", "#", "  hottest   = \"29 degC\"\n", ""},
-			[]string{"_____", "supply coldest of site", "supply hottest of site", "25 °C"}, 2, 0},
-		{"no limit", "iv.main.1", []string{"pv_voltage_max       = \"150 V\"", ""}, []string{"limit _____ V"}, 6, 0},
+			[]string{"_____", "supply coldest of site", "supply hottest of site", "25 °C"}, 2},
+		{"no limit", "iv.main.1", []string{"pv_voltage_max       = \"150 V\"", ""}, []string{"limit _____ V"}, 6},
 		{"no voc", "iv.main.1", []string{"  voc                = \"37.4 V\"", "", "  voc                = \"36.9 V\"", ""},
-			[]string{"_____", "panel \"slate-410\", from its data sheet"}, 0, 0},
-		{"no position", "day.main", []string{"latitude  = \"46.52 deg\"\n", ""}, []string{"_____", "supply latitude of site"}, 0, 0},
-		{"no position", "year", []string{"latitude  = \"46.52 deg\"\n", ""}, []string{"yield of bank.house: _____ Wh", "supply latitude of site"}, 1, 0},
+			[]string{"_____", "panel \"slate-410\", from its data sheet"}, 0},
+		{"thin film", "iv.main.1", []string{"technology         = \"mono_si\"", "technology = \"thin_film\""},
+			[]string{"cold, standard, hot curve: _____ A", "not for thin film", "is destroyed, is 150.0 V"}, 0},
+		{"no position", "day.main", []string{"latitude  = \"46.52 deg\"\n", ""}, []string{"_____", "supply latitude of site"}, 0},
+		{"no position", "year", []string{"latitude  = \"46.52 deg\"\n", ""}, []string{"yield of bank.house: _____ Wh", "supply latitude of site"}, 1},
 	} {
 		s := loaded(t, "hut/hut.design.hcl", c.changes...)
 		all := drawn(t, s, c.picture)

@@ -228,6 +228,7 @@ func (c *canvas) row(it *item, x float64, head, end bool) {
 	case "to":
 		c.circle(x, c.y+height-0.5, 2.5)
 	}
+	c.lettering()
 	if it.count != "" {
 		c.label(x-13, y+13, it.count, false, faint(), attribute{"text-anchor", "end"}, attribute{"font-size", "9"})
 	}
@@ -243,15 +244,18 @@ func (c *canvas) row(it *item, x float64, head, end bool) {
 		c.label(at, base, t.words, t.bold, t.hue)
 	}
 	c.shut("g")
+	c.shut("g")
 	c.y += height
 }
 
 // text writes a line by itself.
 func (c *canvas) text(x float64, words string, bold bool, h hue) {
+	c.lettering()
 	for _, line := range wrap(words, c.right()-c.left-x, bold) {
 		c.y += lineHeight
 		c.label(c.left+x, c.y-3, line, bold, h)
 	}
+	c.shut("g")
 }
 
 // share parts the chains between the columns, in order, so that the highest

@@ -53,13 +53,21 @@ func (it *item) title() string {
 	return it.heading + ": " + strings.Join(it.lines, "; ")
 }
 
+// lettering opens the group that texts stand in.
+func (c *canvas) lettering() {
+	c.open("g", append(color("fill", ink()), attribute{"stroke", "none"})...)
+}
+
+// label writes one line inside a group for texts.
 func (c *canvas) label(x, y float64, words string, bold bool, h hue, more ...attribute) {
 	attributes := append([]attribute{{"x", place(x)}, {"y", place(y)}}, more...)
 	if bold {
 		attributes = append(attributes, attribute{"font-weight", "600"})
 	}
-	attributes = append(attributes, attribute{"stroke", "none"})
-	c.words("text", words, append(attributes, color("fill", h)...)...)
+	if h != ink() {
+		attributes = append(attributes, color("fill", h)...)
+	}
+	c.words("text", words, attributes...)
 }
 
 // notes writes what the symbols cannot show.
@@ -67,6 +75,7 @@ func (c *canvas) notes(p *plan) {
 	c.y += 8
 	for i := range p.elsewhere {
 		f := &p.elsewhere[i]
+		c.lettering()
 		for _, l := range f.lines(c.right() - c.left - margin) {
 			c.y += lineHeight
 			if l.sign != nil {
@@ -74,6 +83,7 @@ func (c *canvas) notes(p *plan) {
 			}
 			c.label(c.left+margin+15, c.y-3, l.words, true, l.hue)
 		}
+		c.shut("g")
 	}
 	if len(p.left) > 0 {
 		c.text(margin, "NOT DRAWN, for they name what is not there: "+strings.Join(p.left, ", "), true, stop())

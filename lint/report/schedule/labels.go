@@ -42,7 +42,7 @@ func (l Label) Cells() []Entry {
 const (
 	memory      = "from memory"
 	summary2023 = "read in summaries of the 2023 edition"
-	copy2020    = "read in a transcription of the 2020 edition; remembered as unchanged in 2023"
+	copy2020    = "read in a public copy of the 2020 edition; remembered as unchanged in 2023"
 )
 
 // Labels lists the labels that the codes in force ask for, then those of common

@@ -150,7 +150,7 @@ func TestConductors(t *testing.T) {
 	main := rows["cable_run.charger.main"]
 	// 4 AWG copper of 90 degC: 95 A by NEC table 310.16, x 0.96 in air of 31 to
 	// 35 degC by table 310.15(B)(1) (tables as the project's notes have them, read
-	// in transcriptions).
+	// in public copies).
 	if want := 95 * 0.96; !main.Allowed.Known || math.Abs(main.Allowed.Number-want) > 1e-6 {
 		t.Errorf("ampacity by the code: %+v, by the tables %g A", main.Allowed, want)
 	}

@@ -132,7 +132,11 @@ func (s *streams) deliver(want *sheetRequest, r *lint.Result, d *lint.DesignResu
 		return sheet.Write(w, r, d, want.moment)
 	}
 	if want.file == "-" {
-		return s.write(r.Exit, build)
+		code := s.write(r.Exit, build)
+		if code == r.Exit {
+			s.say(sheet.Told(r, d))
+		}
+		return code
 	}
 	var b strings.Builder
 	if err := build(&b); err != nil {

@@ -1,8 +1,6 @@
 package plot
 
 import (
-	"cmp"
-	"math"
 	"slices"
 
 	"stringline/lint/facts"
@@ -77,29 +75,44 @@ func curves(s *facts.System, in *facts.Subject, f *figure) *figure {
 	if judged, ok := known(s, id+".voc_cold"); ok {
 		volts = max(volts, judged)
 	}
-	if volts > 0 {
-		drawCurves(s, f, in, states, limits, volts, amperes, watts)
-	} else {
-		f.y += 4
-	}
 	for _, words := range limits.words {
 		f.say("%s.", words)
 	}
+	if slices.ContainsFunc(states, (*state).drawn) {
+		drawCurves(s, f, in, states, limits, volts, amperes, watts)
+	} else {
+		for _, words := range limits.words {
+			f.paragraph("", words)
+		}
+	}
+	var lacking []*state
 	for _, st := range states {
 		if !st.drawn() {
-			f.supply(st.name+" curve", &st.iv)
+			lacking = append(lacking, st)
 		}
+	}
+	for len(lacking) > 0 { // curves that lack the same are told together
+		names := lacking[0].name
+		same := func(st *state) bool {
+			return st.iv.Says == lacking[0].iv.Says && slices.Equal(st.iv.Missing, lacking[0].iv.Missing)
+		}
+		for _, st := range lacking[1:] {
+			if same(st) {
+				names += ", " + st.name
+			}
+		}
+		f.supply(names+" curve", &lacking[0].iv)
+		lacking = slices.DeleteFunc(lacking[1:], same)
 	}
 	return f
 }
 
 // limits are what a controller's data sheet allows an input.
 type limits struct {
-	voltage, low, high      facts.Fact // limit, window
-	current, short, power   facts.Fact
-	judged                  facts.Fact // open-circuit voltage on the coldest morning
-	words                   []string
-	voltageSeen, windowSeen bool
+	voltage, low, high    facts.Fact // limit, window
+	current, short, power facts.Fact
+	judged                facts.Fact // open-circuit voltage on the coldest morning
+	words                 []string
 }
 
 func limitsOf(s *facts.System, input, controller string) *limits {
@@ -127,7 +140,7 @@ func drawCurves(s *facts.System, f *figure, in *facts.Subject, states []*state, 
 	shown := func(fact *facts.Fact, most float64) bool { return fact.Known && fact.SI <= most*offScale }
 	// Above the frame: the limit, then the window.
 	f.y += 14
-	past := l.voltage.Known && l.judged.Known && l.judged.SI > l.voltage.SI
+	past := l.judged.Known && beyond(l.judged.SI, &l.voltage) != ""
 	lines := axis{unit: "V", end: x.end, from: left, to: right}
 	wall := 0.0 // where the limit stands, 0 for nowhere
 	if l.voltage.Known && inUnit(l.voltage.SI, "V") <= x.end {
@@ -205,9 +218,12 @@ func drawCurves(s *facts.System, f *figure, in *facts.Subject, states []*state, 
 	f.key(s, in, states)
 }
 
+// slack is the relative slack of verdicts: exactly at the limit meets it.
+const slack = 1e-9
+
 // beyond is the class of a mark that lies past its limit.
 func beyond(si float64, limit *facts.Fact) string {
-	if limit.Known && si > limit.SI {
+	if limit.Known && si > limit.SI*(1+slack) {
 		return "past"
 	}
 	return ""
@@ -280,153 +296,4 @@ func (f *figure) judged(x *axis, l *limits, past bool) {
 	} else {
 		f.text(at+7, f.y-1, words, "start", text)
 	}
-}
-
-// level is a line across a frame.
-type level struct {
-	fact         *facts.Fact
-	class, words string
-}
-
-// levels draws those that lie near enough to what is drawn, each with its words,
-// and gives the lines that the words stand on. Words that would meet those of the
-// line above go below their own line.
-//
-// The words stand at the left where the curves leave room there, else at the
-// right, before the limit if there is room.
-func (p *panel) levels(all []level, most float64, states []*state, wall float64) (taken []float64) {
-	slices.SortFunc(all, func(a, b level) int { return cmp.Compare(b.fact.SI, a.fact.SI) })
-	for _, l := range all {
-		if !l.fact.Known || l.fact.SI > most*offScale {
-			continue
-		}
-		y := p.y.at(l.fact.SI)
-		p.f.put(`<path class="%s" data-level="%s" data-y="%s" d="M%s %sH%s"/>`, l.class, escape(l.fact.ID), plain([]float64{l.fact.SI}, p.y.unit), num(left), num(y), num(right))
-		at := y - 4
-		if slices.ContainsFunc(taken, func(other float64) bool { return math.Abs(other-at) < 12 }) {
-			at = y + 12
-		}
-		taken = append(taken, at)
-		words := l.words + show(l.fact.SI, p.y.unit)
-		long := float64(len(words)) * 5.6
-		first, last := p.reached(states, l.fact.SI)
-		switch {
-		case first > left+10+long:
-			p.f.text(left+5, at, "halo", "start", words)
-		case wall > 0 && wall-6-long > last:
-			p.f.text(wall-6, at, "halo", "end", words)
-		default:
-			p.f.text(right-2, at, "halo", "end", words)
-		}
-	}
-	return taken
-}
-
-// reached gives where, on the paper, the first curve that comes up to a value
-// does so, and where the last one leaves it; the right edge where none does. A
-// curve of current is above a value from the axis on.
-func (p *panel) reached(states []*state, si float64) (first, last float64) {
-	first, last = right, left
-	for _, st := range states {
-		of := &st.iv
-		if p.y.unit == "W" {
-			of = &st.pv
-		}
-		for n, value := range of.List {
-			if st.drawn() && value >= si {
-				first, last = min(first, p.x.at(of.Over[n])), max(last, p.x.at(of.Over[n]))
-			}
-		}
-	}
-	return first, last
-}
-
-func (p *panel) draw(states []*state, of func(*state) *facts.Fact) {
-	for _, st := range states {
-		if st.drawn() {
-			p.curve(st.name, st.class, of(st))
-		}
-	}
-}
-
-// edges names the curves where they fall: the last at its right, the others at
-// the left of all, with a line that leads to theirs.
-func (p *panel) edges(states []*state) {
-	type edge struct {
-		st *state
-		x  float64
-	}
-	share := 0.5
-	var all []edge
-	for _, st := range states {
-		if st.drawn() {
-			if x, ok := p.crossing(&st.iv, st.iv.List[0]*share); ok {
-				all = append(all, edge{st, x})
-			}
-		}
-	}
-	slices.SortStableFunc(all, func(a, b edge) int { return cmp.Compare(a.x, b.x) })
-	for n, e := range all {
-		y := p.y.at(e.st.iv.List[0] * share)
-		if n == len(all)-1 && n > 0 {
-			p.f.text(e.x+5, y+4, "halo head", "start", e.st.short)
-			continue
-		}
-		// Lower for each: a line that leads across others must be seen to do so.
-		height := e.st.iv.List[0] * (0.2 + 0.25*float64(n))
-		y = p.y.at(height)
-		own, ok := p.crossing(&e.st.iv, height)
-		first, fine := p.crossing(&all[0].st.iv, height)
-		if !ok || !fine {
-			continue
-		}
-		p.f.put(`<path class="lead" d="M%s %sH%s"/>`, num(first-8), num(y), num(own))
-		p.f.text(first-10, y+4, "halo head", "end", e.st.short)
-	}
-}
-
-// peaks names the curves at their maxima, at the left of them, where power has
-// not risen as far yet, and clear of lines of words that are taken.
-func (p *panel) peaks(states []*state, taken []float64) {
-	type label struct {
-		st   *state
-		x, y float64
-	}
-	var all []label
-	for _, st := range states {
-		if st.drawn() {
-			best := peak(&st.pv)
-			all = append(all, label{st, p.x.at(st.pv.Over[best]), p.y.at(st.pv.List[best])})
-		}
-	}
-	slices.SortStableFunc(all, func(a, b label) int { return cmp.Compare(a.y, b.y) })
-	most := math.Inf(1)
-	for _, l := range all {
-		most = min(most, l.x)
-	}
-	for _, l := range all {
-		y := l.y + 1
-		for slices.ContainsFunc(taken, func(other float64) bool { return math.Abs(other-y) < 12.5 }) {
-			y++
-		}
-		taken = append(taken, y)
-		p.f.put(`<path class="lead" d="M%s %sL%s %s"/>`, num(most-14), num(y-4), num(l.x-2.6), num(l.y))
-		p.f.text(most-16, y, "halo", "end", l.st.short+" "+show(l.st.pv.List[peak(&l.st.pv)], "W"))
-	}
-}
-
-// key tells which dashes are which, with each curve's three points.
-func (f *figure) key(s *facts.System, in *facts.Subject, states []*state) {
-	f.y += 4
-	for _, st := range states {
-		if !st.drawn() {
-			continue
-		}
-		f.y += 13
-		f.put(`<path class="line %s" d="M6 %sH34"/>`, st.class, num(f.y-4))
-		last, best := len(st.iv.List)-1, peak(&st.pv)
-		f.text(left, f.y, "", "start", st.name+", "+st.cells(s, in)+": open "+show(st.iv.Over[last], "V")+", short "+show(st.iv.List[0], "A")+
-			", "+show(st.pv.List[best], "W"))
-	}
-	f.y += 2
 }

@@ -18,7 +18,7 @@ func year(s *facts.System, banks []*facts.Subject, f *figure) *figure {
 	f.called("The year by month: energy of a mean day")
 	f.say("Energy of a mean day of each month: what the sun brings into the bank's terminals, and what its loads take.")
 	f.heads = []string{"Month", "Yield", "Load", "Left over", "Not served"}
-	drawn, short := false, false
+	drawn, barred, short := false, false, false
 	for _, bank := range banks {
 		id := bank.ID()
 		yield, _ := s.Fact(id + ".yield_by_month")
@@ -30,7 +30,7 @@ func year(s *facts.System, banks []*facts.Subject, f *figure) *figure {
 		f.text(right, f.y, "minor", "end", "Wh a day")
 		f.y += 5
 		if most := largest(&yield, &load); most > 0 {
-			drawn = true
+			drawn, barred = true, barred || yield.Known
 			short = f.bars(&yield, &load, axisTo(inUnit(most, "Wh")*1.08, "Wh", 5)) || short
 		}
 		for _, one := range []struct {
@@ -51,9 +51,11 @@ func year(s *facts.System, banks []*facts.Subject, f *figure) *figure {
 		f.say("%s: yield %s; load %s.", id, list(&yield), list(&load))
 	}
 	if drawn {
-		f.y += 12
-		f.put(`<rect class="bar" x="6" y="%s" width="28" height="9"/>`, num(f.y-8))
-		f.text(left, f.y, "", "start", "yield, into the bank's terminals")
+		if barred {
+			f.y += 12
+			f.put(`<rect class="bar" x="6" y="%s" width="28" height="9"/>`, num(f.y-8))
+			f.text(left, f.y, "", "start", "yield, into the bank's terminals")
+		}
 		f.sample("solid", "load")
 		if short {
 			f.y += 13

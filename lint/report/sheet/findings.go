@@ -90,7 +90,7 @@ func (p *page) verdicts(d *lint.DesignResult) {
 	}
 	lines, numbers := report.WorkLines(s, ids...)
 	p.Workings = lines
-	p.Met = &table{Caption: "Judgements that are met", Class: "wide", Heads: []string{"Rule", "About", "Found", "Limit", "Left", "Workings"}}
+	p.Met = &table{Caption: "Judgements that are met", Class: "wide met", Heads: []string{"Rule", "About", "Found", "Limit", "Left", "Workings"}}
 	p.Apart = &table{Caption: "Rules that do not apply", Class: "wide", Heads: []string{"Rule", "About", "Because"}}
 	p.Waivers = &table{Caption: "Waivers", Class: "wide", Heads: []string{"Rule", "On", "State", "Reason", "Approved by", "Until"}}
 	refs := func(i int) (all []int) {

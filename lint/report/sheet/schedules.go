@@ -26,7 +26,7 @@ var wireTables = []struct {
 
 // lists fills the parts list and the schedules of wires and labels.
 func (p *page) lists(d *lint.DesignResult) {
-	p.Parts = &table{Caption: "Parts", Class: "wide", Heads: []string{"Part", "Quantity", "Ratings", "Used in", "Data sheet"}}
+	p.Parts = &table{Caption: "Parts", Class: "wide inline", Heads: []string{"Part", "Quantity", "Ratings", "Used in", "Data sheet"}}
 	for _, part := range schedule.Parts(d.System) {
 		name := cell{Text: part.Kind, Note: part.Name}
 		quantity := entered(part.Quantity)

@@ -91,6 +91,8 @@ func (f *finder) judge(ctx context.Context, c candidate, year bool) (*Arrangemen
 		v := &found.Verdicts[i]
 		f.noteLeast(a, v)
 		switch {
+		case v.Outcome == verdict.Waived && f.rests[v.Rule]:
+			a.Waived = append(a.Waived, *v)
 		case !v.Finding():
 		case lint.Awaits(v) && !year:
 			notPut[v.Rule] = true

@@ -179,6 +179,9 @@ func arrangementNotes(a *fit.Arrangement) string {
 	if len(a.NotPut) > 0 {
 		notes = append(notes, "not put to "+strings.Join(a.NotPut, ", "))
 	}
+	for i := range a.Waived {
+		notes = append(notes, fmt.Sprintf("waived: %s on %s", a.Waived[i].Rule, a.Waived[i].About))
+	}
 	if a.Advice > 0 {
 		notes = append(notes, count(a.Advice, "point", "points")+" of advice")
 	}

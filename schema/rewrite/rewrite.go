@@ -122,13 +122,14 @@ func (d *Document) Replace(at source.Range, with string) error {
 
 // commentsIn gives the comments of a range, each on a new line.
 func (d *Document) commentsIn(at source.Range) string {
-	if at.Start.Line == at.End.Line {
-		return "" // a comment inside a value of one line would be /* */, which the guard refuses
-	}
 	kept := ""
 	for _, c := range hcltext.Comments(d.file.Text) {
 		if at.Start.Byte < c.Start && c.End <= at.End.Byte {
-			kept += d.newline() + d.margin(at.Start.Byte) + c.Text
+			between := " " // of a value on one line it is one that ends, /* */
+			if at.Start.Line != at.End.Line {
+				between = d.newline() + d.margin(at.Start.Byte)
+			}
+			kept += between + c.Text
 		}
 	}
 	return kept
@@ -190,6 +191,7 @@ func (d *Document) Silence(b *hcltext.Block, why string) error {
 	if len(bytes.TrimSpace(d.file.Text[line:start])) > 0 || tail != "" && !strings.HasPrefix(tail, "#") && !strings.HasPrefix(tail, "//") {
 		return errors.New("turning a block into a comment: something else stands on its lines")
 	}
+	end += len(strings.TrimRight(string(d.file.Text[end:end+rest]), " \t\r")) // its own comment goes along
 	newline, margin := d.newline(), string(d.file.Text[line:start])
 	var out []string
 	for _, text := range strings.Split(string(d.file.Text[start:end]), "\n") {

@@ -272,6 +272,40 @@ func panelsOf(a *fit.Arrangement) (n int) {
 	return n
 }
 
+// A rule that reads values by itself rests on whatever it may read: what the design
+// breaks of it today is no excuse for an arrangement.
+func TestRuleByValue(t *testing.T) {
+	texts := farm(t)
+	texts["growth/workshop.hcl"] += "\ncodebook \"house\" {\n  path = \"codebooks/house\"\n}\n"
+	texts["growth/codebooks/house/codebook.hcl"] = "name    = \"house\"\nversion = \"1.0.0\"\n"
+	texts["growth/codebooks/house/low/rule.rego"] = `# METADATA
+# title: Strings below forty volts
+# description: So that whoever works on our roofs meets no more.
+# custom:
+#   grade: fix
+#   each: pv_inputs
+#   source: common practice
+#   remedy: take panels out of series
+package codebooks.house.low
+
+check contains {"about": i.id, "is": fact.number(fact.value(i.voc_cold), "V"), "at_most": fact.number(40, "V")} if some i in input.pv_inputs
+`
+	opts := options(texts, "growth/farm.design.hcl")
+	opts.Trust = []string{"house"}
+	bench, err := lint.OpenBench(context.Background(), opts)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer bench.Close()
+	r, err := fit.Find(context.Background(), bench, fit.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(r.Answers) > 0 || len(r.Stopped) == 0 || !slices.ContainsFunc(r.Stopped, func(g fit.Group) bool { return g.Rule == "house.low" }) {
+		t.Errorf("%d answers; one panel makes 41.3 V in the cold; stopped: %+v", len(r.Answers), r.Stopped)
+	}
+}
+
 // A charger without an array gets one: a copy of another charger's.
 func TestChargerWithoutArray(t *testing.T) {
 	texts := example(t, "clinic")

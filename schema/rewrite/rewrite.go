@@ -25,9 +25,10 @@ import (
 
 // Document is one text with the edits that it is to have. It serves one goroutine.
 type Document struct {
-	file  *source.File
-	body  *hcltext.Body
-	edits []edit
+	file     *source.File
+	body     *hcltext.Body
+	comments []hcltext.Comment
+	edits    []edit
 }
 
 // edit puts with in place of the bytes from start to end.
@@ -46,11 +47,13 @@ func Open(name string, text []byte) (*Document, source.Problems) {
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	return &Document{file: file, body: body}, nil
+	return &Document{file: file, body: body, comments: hcltext.Comments(text)}, nil
 }
 
 // Fresh gives the same text without edits.
-func (d *Document) Fresh() *Document { return &Document{file: d.file, body: d.body} }
+func (d *Document) Fresh() *Document {
+	return &Document{file: d.file, body: d.body, comments: d.comments}
+}
 
 // Body is what the text holds.
 func (d *Document) Body() *hcltext.Body { return d.body }
@@ -123,7 +126,7 @@ func (d *Document) Replace(at source.Range, with string) error {
 // commentsIn gives the comments of a range, each on a new line.
 func (d *Document) commentsIn(at source.Range) string {
 	kept := ""
-	for _, c := range hcltext.Comments(d.file.Text) {
+	for _, c := range d.comments {
 		if at.Start.Byte < c.Start && c.End <= at.End.Byte {
 			between := " " // of a value on one line it is one that ends, /* */
 			if at.Start.Line != at.End.Line {
@@ -208,7 +211,7 @@ func (d *Document) Copy(b *hcltext.Block) string {
 	start, end := b.Whole.Start.Byte, b.Whole.End.Byte
 	var kept []byte
 	at := start
-	for _, c := range hcltext.Comments(d.file.Text) {
+	for _, c := range d.comments {
 		if start <= c.Start && c.End <= end {
 			kept = append(kept, d.file.Text[at:c.Start]...)
 			at = c.End

@@ -117,8 +117,9 @@ func (d *Document) Remove(b *hcltext.Block, name string) error {
 	return nil
 }
 
-// Replace puts a text in place of a range. Comments inside the range go to lines
-// of their own below.
+// Replace puts a text in place of a range. Comments inside the range stay behind
+// it. A label may be replaced for [Document.Splice] alone: for [Document.Text] all
+// that the block holds would be something else then.
 func (d *Document) Replace(at source.Range, with string) error {
 	return d.add(edit{start: at.Start.Byte, end: at.End.Byte, with: with + d.commentsIn(at)})
 }

@@ -195,10 +195,11 @@ func TestRefusals(t *testing.T) {
 // Comments in odd places stay, or the edit is refused.
 func TestOddComments(t *testing.T) {
 	for text, want := range map[string]string{
-		"a {\n  x = [1, /* c */ 2]\n}\n": "a {\n  x = 3 /* c */\n}\n",
-		"a { x = 1 /* c */ }\n":          "a { x = 3 /* c */ }\n",
-		"a { x = 1 } # c\n":              "a { x = 3 } # c\n",
-		"a {\n  x = 1 // c\n}\n":         "a {\n  x = 3 // c\n}\n",
+		"a {\n  x = [1, /* c */ 2]\n}\n":   "a {\n  x = 3 /* c */\n}\n",
+		"a { x = 1 /* c */ }\n":            "a { x = 3 /* c */ }\n",
+		"\uFEFF# h\na {\n  x = 1 # c\n}\n": "\uFEFF# h\na {\n  x = 3 # c\n}\n",
+		"a { x = 1 } # c\n":                "a { x = 3 } # c\n",
+		"a {\n  x = 1 // c\n}\n":           "a {\n  x = 3 // c\n}\n",
 	} {
 		d := open(t, text)
 		if err := d.Set(&d.Body().Blocks[0], "x", "3"); err != nil {

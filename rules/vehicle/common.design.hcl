@@ -73,6 +73,7 @@ bank "house" {
     vent_area         = "16000 mm2"
     gas_current       = "4 A"
     sealed_from_cabin = true
+    spark_free        = true
     restrained        = true
     clear_of_services = true
     cell_standard     = "IEC 62619"
@@ -265,6 +266,11 @@ charge_source "engine" {
     interrupts = "20 kA"
     dc_rated   = true
     distance   = "0.2 m"
+  }
+  declared "vehicle" {
+    self_limiting    = false
+    device_at_source = "0.2 m"
+    shore_power      = false
   }
 }
 

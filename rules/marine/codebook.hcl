@@ -25,6 +25,7 @@ covers = [
   "ISO 13297 Table A.1",
   "ISO 13297 voltage drop",
   "ISO 13297 battery switch",
+  "ISO 13297 residual current",
   "ISO 23625",
 ]
 
@@ -71,7 +72,7 @@ source "iso_13297" {
 }
 
 source "iso_13297_memory" {
-  title  = "ISO 13297:2020: clause 12.1, Table A.1 and its corrections, drop of other loads, battery switch"
+  title  = "ISO 13297:2020: clause 12.1, Table A.1 and its corrections, drop of other loads, battery switch, residual-current devices"
   status = "from memory"
 }
 
@@ -281,4 +282,11 @@ attribute "shore_isolation" {
   kind  = "word"
   words = ["isolating_transformer", "galvanic_isolator", "none"]
   means = "what parts the shore's earth from the hull and its fittings"
+}
+
+attribute "residual_current" {
+  of    = "ac_outputs"
+  kind  = "quantity"
+  unit  = "A"
+  means = "residual current that the device before the sockets on its inverter is rated for"
 }

@@ -237,6 +237,7 @@ ac_output "cabin" {
   declared "marine" {
     petrol_space       = false
     ignition_protected = false
+    residual_current   = "30 mA"
   }
 }
 

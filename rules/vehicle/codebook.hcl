@@ -28,7 +28,7 @@ cannot_judge = [
   "EN 1648 least cross-sections and the distance of the first fuse (not found)",
   "AS/NZS 3001.2 formula of the vent area (not found: IEC 62485-2 stands in its place) and distances to gas lines (no figure found)",
   "ampacity of conductors, bundles and heat: the maker's figure counts as it is given, which the book limits judges",
-  "AS/NZS 5033 above its own thresholds; HD 60364-7-721 and AS/NZS 3001.2, the mains side but its chargers: leads, inlets, sockets behind an inverter",
+  "AS/NZS 5033 above its own thresholds; HD 60364-7-721 and AS/NZS 3001.2, the mains side but its chargers: leads, inlets, times of disconnection",
   "labels, instructions, route, workmanship",
 ]
 
@@ -225,4 +225,17 @@ attribute "residual_current" {
   kind  = "quantity"
   unit  = "A"
   means = "residual current that the device at the inlet is rated for"
+}
+
+attribute "residual_current" {
+  of    = "ac_outputs"
+  kind  = "quantity"
+  unit  = "A"
+  means = "residual current that the device before the sockets on its inverter is rated for"
+}
+
+attribute "protected_from_loss" {
+  of    = "charge_sources"
+  kind  = "yes_no"
+  means = "the loss of the bank while it charges does not destroy it"
 }

@@ -203,6 +203,9 @@ ac_output "cabin" {
     dc_rated   = true
     distance   = "0.2 m"
   }
+  declared "vehicle" {
+    residual_current = "30 mA"
+  }
 }
 
 load "lights" {
@@ -268,9 +271,10 @@ charge_source "engine" {
     distance   = "0.2 m"
   }
   declared "vehicle" {
-    self_limiting    = false
-    device_at_source = "0.2 m"
-    shore_power      = false
+    self_limiting       = false
+    device_at_source    = "0.2 m"
+    shore_power         = false
+    protected_from_loss = true
   }
 }
 

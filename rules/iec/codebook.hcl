@@ -44,9 +44,10 @@ cannot_judge = [
   "IEC 60364-5-53 534, ratings of surge protection but its voltage, a second one beyond 10 m, its earth lead",
   "IEC 60364-4-41 411, times of automatic disconnection on the AC side: the loop's impedance is not in the design",
   "IEC 60364-4-43 431, devices in both poles of the circuits behind a floating bank's main, and of floating arrays (the schools differ): the bank's own and the array's switch are judged",
-  "the air that a maker's ampacity is for: where no table has a row it counts as it is given",
+  "the air that a maker's ampacity is for: where no table has a row it counts as it is given, in hotter air up to the hottest row",
   "IEC 62109-1 Table 7, lower touch voltage limits in wet places (not found)",
   "national rules on where batteries may stand, such as AS/NZS 5139",
+  "IEC 62619 and IEC 62485-5, lithium batteries and their management systems (not read)",
   "labels, route, mechanical strength, workmanship",
 ]
 
@@ -322,7 +323,7 @@ attribute "residual_current" {
   of    = "ac_outputs"
   kind  = "quantity"
   unit  = "A"
-  means = "residual current that this device is rated for"
+  means = "residual current that this device is rated for; 0 A where there is none"
 }
 
 attribute "bond_size" {

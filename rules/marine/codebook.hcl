@@ -34,10 +34,11 @@ cannot_judge = [
   "SAE sizes, 3 to 12 % smaller than AWG: give the area in mm2",
   "ABYC E-11 rows of the interrupting table for 32 V and 48 V (not found)",
   "ABYC E-11 motor circuits, locked rotors",
+  "currents at which a lithium battery's management system opens: no usual figure was found beyond what the battery can give at all",
   "ISO 16315, electric propulsion",
   "33 CFR 183.410, converters, alternators and motors in petrol spaces: only devices, switches, charge controllers and inverters are asked about",
   "shore power but its chargers: inlets, leads, polarity, a second residual-current device behind an isolating transformer; corrosion, lightning",
-  "the air that a maker's ampacity is for: where no table has a row it counts as it is given",
+  "the air that a maker's ampacity is for: where no table has a row it counts as it is given, in hotter air up to the hottest row",
   "labels, colors, route, workmanship",
 ]
 
@@ -274,7 +275,7 @@ attribute "residual_current" {
   of    = "charge_sources"
   kind  = "quantity"
   unit  = "A"
-  means = "residual current that the device at the shore inlet is rated for"
+  means = "residual current that the device at the shore inlet is rated for; 0 A where there is none"
 }
 
 attribute "shore_isolation" {
@@ -288,5 +289,5 @@ attribute "residual_current" {
   of    = "ac_outputs"
   kind  = "quantity"
   unit  = "A"
-  means = "residual current that the device before the sockets on its inverter is rated for"
+  means = "residual current that the device before the sockets on its inverter is rated for; 0 A where there is none"
 }

@@ -26,6 +26,7 @@ covers = [
 cannot_judge = [
   "RVIA LV wire tables, distances to the battery and solar clauses (not found)",
   "EN 1648 least cross-sections and the distance of the first fuse (not found)",
+  "currents at which a lithium battery's management system opens: no usual figure was found beyond what the battery can give at all",
   "AS/NZS 3001.2 formula of the vent area (not found: IEC 62485-2 stands in its place) and distances to gas lines (no figure found)",
   "ampacity of conductors, bundles and heat: the maker's figure counts as it is given, which the book limits judges",
   "AS/NZS 5033 above its own thresholds; HD 60364-7-721 and AS/NZS 3001.2, the mains side but its chargers: leads, inlets, times of disconnection",
@@ -224,14 +225,14 @@ attribute "residual_current" {
   of    = "charge_sources"
   kind  = "quantity"
   unit  = "A"
-  means = "residual current that the device at the inlet is rated for"
+  means = "residual current that the device at the inlet is rated for; 0 A where there is none"
 }
 
 attribute "residual_current" {
   of    = "ac_outputs"
   kind  = "quantity"
   unit  = "A"
-  means = "residual current that the device before the sockets on its inverter is rated for"
+  means = "residual current that the device before the sockets on its inverter is rated for; 0 A where there is none"
 }
 
 attribute "protected_from_loss" {

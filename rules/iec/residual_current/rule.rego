@@ -11,7 +11,7 @@ package codebooks.iec.residual_current
 
 check contains {
 	"about": o.id, "which": "sensitivity", "when": fact.no(none(o)), "otherwise": "there is none, which is judged by itself",
-	"is": o.declared.residual_current, "at_most": fact.number(30, "mA"),
+	"is": o.declared.residual_current, "between": [fact.number(5, "mA"), fact.number(30, "mA")],
 } if some o in input.ac_outputs
 
 check contains {

@@ -21,6 +21,9 @@ cases := {
 	"type A, separation unknown": {"design": "meets", "facts": {"inverter.sedge-1500.isolated": null}, "about": "ac_output.cabin", "which": "type", "verdict": "unproven"},
 	"type AC, separation unknown": {"design": "meets", "facts": {"ac_output.cabin.declared.iec.residual_type": "AC", "inverter.sedge-1500.isolated": null}, "about": "ac_output.cabin", "which": "type", "verdict": "breaks"},
 	"type silent": {"design": "meets", "facts": {"ac_output.cabin.declared.iec.residual_type": null}, "about": "ac_output.cabin", "which": "type", "verdict": "unproven"},
+	"0 A, so none": {"design": "meets", "facts": {"ac_output.cabin.declared.iec.residual_current": "0 A"}, "about": "ac_output.cabin", "which": "sensitivity", "verdict": "breaks"},
+	"5 mA, the most sensitive that is made": {"design": "meets", "facts": {"ac_output.cabin.declared.iec.residual_current": "5 mA"}, "about": "ac_output.cabin", "which": "sensitivity", "verdict": "meets"},
+	"less than is made": {"design": "meets", "facts": {"ac_output.cabin.declared.iec.residual_current": "4.97 mA"}, "about": "ac_output.cabin", "which": "sensitivity", "verdict": "breaks"},
 }
 
 test_cases[name] if {

@@ -10,6 +10,9 @@ cases := {
 	"none, so no figure": {"design": "meets", "facts": {"ac_output.cabin.declared.marine.residual_current": null}, "about": "ac_output.cabin", "verdict": "unproven"},
 	"not a boat": {"design": "meets", "facts": {"site.place": "building"}, "about": "ac_output.cabin", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "ac_output.cabin", "verdict": "unproven"},
+	"0 A, so none": {"design": "meets", "facts": {"ac_output.cabin.declared.marine.residual_current": "0 A"}, "about": "ac_output.cabin", "verdict": "breaks"},
+	"5 mA, the most sensitive that is made": {"design": "meets", "facts": {"ac_output.cabin.declared.marine.residual_current": "5 mA"}, "about": "ac_output.cabin", "verdict": "meets"},
+	"less than is made": {"design": "meets", "facts": {"ac_output.cabin.declared.marine.residual_current": "4.97 mA"}, "about": "ac_output.cabin", "verdict": "breaks"},
 }
 
 test_cases[name] if {

@@ -18,5 +18,5 @@ check contains {
 
 check contains {
 	"about": e.id, "which": "residual current", "when": fact.all([shared.boat(input.site), e.declared.shore_power]), "otherwise": "not a boat, or not on shore power",
-	"is": e.declared.residual_current, "at_most": fact.number(30, "mA"),
+	"is": e.declared.residual_current, "between": [fact.number(5, "mA"), fact.number(30, "mA")],
 } if some e in input.charge_sources

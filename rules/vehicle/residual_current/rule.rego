@@ -13,5 +13,5 @@ import data.codebooks.vehicle.shared
 
 check contains {
 	"about": o.id, "when": shared.vehicle(input.site), "otherwise": "not a vehicle",
-	"is": o.declared.residual_current, "at_most": fact.number(30, "mA"),
+	"is": o.declared.residual_current, "between": [fact.number(5, "mA"), fact.number(30, "mA")],
 } if some o in input.ac_outputs

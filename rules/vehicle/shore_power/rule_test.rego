@@ -20,6 +20,9 @@ cases := {
 	"outside mains or not (residual current)": {"design": "meets", "facts": {"charge_source.shore.declared.vehicle.shore_power": null}, "about": "charge_source.shore", "which": "residual current", "verdict": "unproven"},
 	"not a vehicle (residual current)": {"design": "meets", "facts": {"site.place": "building"}, "about": "charge_source.shore", "which": "residual current", "verdict": "does_not_apply"},
 	"place unknown (residual current)": {"design": "meets", "facts": {"site.place": null}, "about": "charge_source.shore", "which": "residual current", "verdict": "unproven"},
+	"0 A, so none": {"design": "meets", "facts": {"charge_source.shore.declared.vehicle.residual_current": "0 A"}, "about": "charge_source.shore", "which": "residual current", "verdict": "breaks"},
+	"5 mA, the most sensitive that is made": {"design": "meets", "facts": {"charge_source.shore.declared.vehicle.residual_current": "5 mA"}, "about": "charge_source.shore", "which": "residual current", "verdict": "meets"},
+	"less than is made": {"design": "meets", "facts": {"charge_source.shore.declared.vehicle.residual_current": "4.97 mA"}, "about": "charge_source.shore", "which": "residual current", "verdict": "breaks"},
 }
 
 test_cases[name] if {

@@ -118,7 +118,7 @@ bank "fused" {
       interrupts = "20 kA"
       dc_rated   = true
       distance   = "0.2 m"
-      poles = 2
+      poles      = 2
     }
   }
 }

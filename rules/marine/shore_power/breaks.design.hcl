@@ -36,8 +36,8 @@ charge_source "shore" {
     device_at_source    = "0 m"
     protected_from_loss = true
     shore_power         = true
-    mains_separated = false
-    residual_current = "300 mA"
+    mains_separated     = false
+    residual_current    = "300 mA"
     shore_isolation     = "galvanic_isolator"
   }
 }

@@ -94,7 +94,7 @@ func (b *Bench) Judge(ctx context.Context, t Trial) (*DesignResult, error) {
 		}
 		j.texts[name] = text
 	}
-	found, err := j.judge(ctx, b.options)
+	found, err := j.judge(ctx, b.options, nil) // no baseline: what is accepted in the design is not in a trial
 	if err != nil {
 		return nil, err
 	}

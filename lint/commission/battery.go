@@ -88,7 +88,14 @@ func (p *planner) input(s *Section, input *facts.Subject) {
 			whose = fmt.Sprintf("each of %d strings", n)
 		}
 		p.measure(s, id, id+".voc", n, "Polarity, then open-circuit voltage, of "+whose+".")
-		p.measure(s, id, id+".isc", n, "Short-circuit current of "+whose+".")
+		says := "Short-circuit current of " + whose + "."
+		for _, panel := range t.Linked("panels") {
+			if p.given(panel.ID() + ".isc_bifacial") {
+				says += " Light from behind adds to what is due: cover the backs while it is measured."
+				break
+			}
+		}
+		p.measure(s, id, id+".isc", n, says)
 		like = group(like, t)
 	}
 	for _, of := range like {

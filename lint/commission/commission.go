@@ -14,7 +14,7 @@ import (
 // Conditions are what a plan is made for besides the design itself.
 type Conditions struct {
 	CellTemperature *float64 // in K, of the cells; nil: not measured
-	Irradiance      *float64 // in W/m2, in the plane of the array; nil: not measured
+	Irradiance      *float64 // in W/m2, in the plane of the array; nil, or below 50: not measured
 	Date            string   // yyyy-mm-dd, the day of the run that judged the design
 	// Books are the codebooks of that run: their versions stand in the head, and
 	// practice's parameters say how wide the bands are. Without them the bands are
@@ -33,6 +33,10 @@ const (
 // faint is the light in W/m2 below which currents tell little. From memory, IEC
 // 62446-1 asks for steady light of 400 W/m2 or more for curves.
 const faint = 400
+
+// dusk is the light in W/m2 below which nothing can be told by it, and no figure
+// may suggest that an array is dead: it counts as not measured. Common practice.
+const dusk = 50
 
 // slack is the relative slack of comparisons, that of verdicts: exactly at the
 // limit meets it.
@@ -122,7 +126,11 @@ func (p *planner) now() {
 	} else {
 		n.Missing = append(n.Missing, facts.NowCell)
 	}
-	if g := p.c.Irradiance; g != nil {
+	if g := p.c.Irradiance; g != nil && *g < dusk {
+		n.Note = show(*g, "W/m2") + " is too faint to tell anything by, and counts as not measured. No light is so faint that an array is dead."
+		n.Missing = append(n.Missing, facts.NowIrradiance)
+		p.c.Irradiance = nil
+	} else if g != nil {
 		n.Irradiance = inUnit(*g, "W/m2")
 		if *g < faint {
 			n.Note = fmt.Sprintf("Below %d W/m2 currents tell little, and voltages less the fainter it is: wait for steady light.", faint)
@@ -130,6 +138,25 @@ func (p *planner) now() {
 	} else {
 		n.Missing = append(n.Missing, facts.NowIrradiance)
 	}
+	if p.s != nil && p.facesDiffer() {
+		n.Note = strings.TrimSpace(n.Note + " The arrays face differently: measure the light in the plane of each, and lay out the plan for each.")
+	}
+}
+
+// facesDiffer tells whether arrays are known to lie in different planes, so that
+// one irradiance is not that of all.
+func (p *planner) facesDiffer() bool {
+	arrays := p.s.Subjects("arrays")
+	for _, a := range arrays[min(1, len(arrays)):] {
+		for _, name := range []string{".tilt", ".azimuth"} {
+			one, known := p.fact(arrays[0].ID() + name)
+			other, too := p.fact(a.ID() + name)
+			if known && too && one.SI != other.SI {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // moment gives the conditions as facts take them.

@@ -20,7 +20,7 @@ func (p *planner) labels(s *Section) {
 	cite := func(e Expected, clause string) Expected { e.Source = source(clause); return e }
 	for _, input := range p.s.Subjects("pv_inputs") {
 		l := p.line(s, Check, input.ID(), "label", "At every PV switch, and at the controller: PV, live in any light, both sides may be live when it is open; and these figures.",
-			cite(p.equal("highest PV voltage", input.ID()+".voc_cold"), "690.7(D)"), cite(p.equal("largest PV current", input.ID()+".isc_max"), "690.13(B)"))
+			cite(p.equal("highest PV voltage", input.ID()+".voc_cold"), "690.7(D)"), p.equal("largest PV current", input.ID()+".isc_max"))
 		for _, a := range p.arraysOf(input) {
 			l.With = append(append(l.With, a.ID()), p.circuit(a)...)
 		}
@@ -28,10 +28,7 @@ func (p *planner) labels(s *Section) {
 	for _, bank := range p.s.Subjects("banks") {
 		id := bank.ID()
 		l := p.line(s, Check, id, "label", "At the bank and at its switch: the batteries' kind, live always; these figures, and the date.",
-			cite(p.equal("nominal voltage", id+".nominal"), "706.15(C)"), cite(p.equal("highest voltage", id+".voltage_max"), practice), cite(p.equal("short-circuit current", id+".short_circuit_current"), "706.15(C)"))
-		if !p.inForce("us_2023") {
-			l.Expect[1].Source = practice
-		}
+			cite(p.equal("nominal voltage", id+".nominal"), "706.15(C)"), p.equal("highest voltage", id+".voltage_max"), cite(p.equal("short-circuit current", id+".short_circuit_current"), "706.15(C)"))
 		l.With = ids(bank.Linked("disconnects"), bank.Linked("protections"))
 	}
 	for _, kind := range []string{"chargers", "charge_sources", "ac_outputs", "supplies", "loads"} {
@@ -105,25 +102,26 @@ func (p *planner) voltages() string {
 // emergency says in which order to stop everything.
 func (p *planner) emergency() string {
 	var steps []string
-	add := func(what string, subjects ...*facts.Subject) {
-		if len(subjects) == 0 {
-			return
-		}
-		var with []string
+	add := func(what, without string, subjects ...*facts.Subject) {
+		var with, bare []string
 		for _, one := range subjects {
-			for _, d := range one.Linked("disconnects") {
-				with = append(with, d.ID())
+			if d := ids(one.Linked("disconnects")); len(d) > 0 {
+				with = append(with, d...)
+			} else {
+				bare = append(bare, one.ID())
 			}
 		}
 		if len(with) > 0 {
-			what += " (" + strings.Join(with, ", ") + ")"
+			steps = append(steps, what+" ("+strings.Join(with, ", ")+")")
 		}
-		steps = append(steps, what)
+		if len(bare) > 0 {
+			steps = append(steps, without+" ("+strings.Join(bare, ", ")+")")
+		}
 	}
-	add("inverters off", p.s.Subjects("ac_outputs")...)
-	add("other sources off", p.s.Subjects("charge_sources")...)
-	add("PV switches open", p.s.Subjects("arrays")...)
-	add("bank's switch open", p.s.Subjects("banks")...)
+	add("inverters off", "inverters off", p.s.Subjects("ac_outputs")...)
+	add("other sources off", "other sources off", p.s.Subjects("charge_sources")...)
+	add("PV switches open", "arrays without a switch covered, their breaker open", p.s.Subjects("arrays")...)
+	add("the bank's switch open", "a bank without a switch parted at its main protection", p.s.Subjects("banks")...)
 	if len(steps) == 0 {
 		return "In an emergency: there is nothing here to switch off."
 	}

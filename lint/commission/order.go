@@ -27,7 +27,7 @@ func (p *planner) order(s *Section) {
 	}
 	l := p.line(s, Do, "system", "isolate", "Open every switch and breaker, leave every fuse out; lock and tag what can be closed by others.")
 	l.With = all
-	l = p.line(s, Do, "grounding", "ground", "Connect the ground electrode and the bonds of frames and cases, before any live conductor.")
+	l = p.line(s, Do, "grounding", "ground", "Connect the ground (electrode, hull or chassis) and the bonds of frames and cases, before any live conductor.")
 	if p.word("grounding.dc") == "" {
 		l.Expect = []Expected{p.equal("grounded side", "grounding.dc")}
 	}
@@ -164,7 +164,7 @@ func (p *planner) joinStrings(s *Section, a *facts.Subject) {
 			with = append(with, append([]string{t.ID()}, p.circuit(t)...)...)
 		}
 	}
-	l := p.line(s, Do, a.ID(), "strings", fmt.Sprintf("Join %s at the array, its switch open: each measured, then its plugs, then its fuse.", counted(len(strings), "block of strings", "blocks of strings")))
+	l := p.line(s, Do, a.ID(), "strings", fmt.Sprintf("Join %s at the array, its switch open: each measured, then its plugs, then its fuse where it has one.", counted(len(strings), "block of strings", "blocks of strings")))
 	l.With = with
 	l.Caution = "Live in any light. Fuses and plugs are no switches: put them in only while no current can flow."
 }
@@ -184,10 +184,14 @@ func (p *planner) connectOutput(s *Section, o *facts.Subject) {
 	id := o.ID()
 	l := p.line(s, Do, id, "connect", "Check polarity at its DC terminals, close its circuit, switch it on with no load.")
 	l.With = p.circuit(o)
-	if battery := o.Linked("bank")[0].Linked("battery")[0].ID(); p.yes(battery + ".bms.precharge") {
+	battery := o.Linked("bank")[0].Linked("battery")[0]
+	switch {
+	case p.yes(battery.ID() + ".bms.precharge"):
 		l.Caution = "Its capacitors are filled by the batteries' own pre-charge: wait for it. Then the AC side is live."
-	} else {
+	case battery.Block().Child("bms") != nil:
 		l.Caution = "Fill its capacitors through a resistor before its switch is closed, or the inrush opens the batteries' management and burns contacts. Then the AC side is live."
+	default:
+		l.Caution = "Fill its capacitors through a resistor before its switch is closed, or the inrush burns contacts and ages fuses. Then the AC side is live."
 	}
 	p.measure(s, id, id+".voltage", 1, "AC voltage at its output, no load.")
 }

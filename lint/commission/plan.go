@@ -120,7 +120,7 @@ type Section struct {
 
 // Kinds of line.
 const (
-	Check   = "check"   // looked at: a tick, initials
+	Check   = "check"   // looked at: seen, initials
 	Measure = "measure" // a reading box: what the meter shows
 	Set     = "set"     // programmed: the value, read back
 	Do      = "do"      // done: a step in the order

@@ -153,12 +153,23 @@ func (p *planner) reading(r *facts.Subject, of string) Reading {
 		out.State, out.Because, out.Missing = Unproven, "its light or warmth could not be read", []string{id + ".irradiance", id + ".cell_temperature"}
 		return out
 	}
+	if now.Irradiance != nil && *now.Irradiance < dusk && inLight(of) {
+		out.State, out.Because, out.Missing = Unproven, "its light is too faint to judge by", []string{id + ".irradiance"}
+		return out
+	}
 	p.hold(&out, p.due(of, now))
 	p.holdCold(&out, id, of)
 	if out.State == OutOfBand && p.waived(id) {
 		out.State = Waived
 	}
 	return out
+}
+
+// inLight tells whether what a reading is of hangs on the light.
+func inLight(of string) bool {
+	kind, _, _ := strings.Cut(of, ".")
+	_, q, _ := splitOf(of)
+	return slices.Contains([]string{"string", "array", "pv_input"}, kind) || kind == "charger" && q != "voltage"
 }
 
 // hold puts a reading against what was due. A limit that is passed tells even

@@ -40,6 +40,7 @@ func NewWith(d *design.Design, weathers *Weathers) *System {
 	b.equipment()
 	b.each("reading", b.reading)
 	b.whole()
+	b.uses()
 	b.settle()
 	return s
 }
@@ -117,15 +118,15 @@ func (b *builder) parts() {
 			}
 			switch kind {
 			case "panel":
-				b.register(&Panel{s})
+				b.register(&Panel{Subject: s})
 			case "controller":
-				b.register(&Controller{s})
+				b.register(&Controller{Subject: s})
 			case "battery":
-				b.register(&Battery{s})
+				b.register(&Battery{Subject: s})
 			case "inverter":
-				b.register(&Inverter{s})
+				b.register(&Inverter{Subject: s})
 			case "converter":
-				b.register(&Converter{s})
+				b.register(&Converter{Subject: s})
 			}
 		}
 	}

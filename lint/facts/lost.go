@@ -57,6 +57,7 @@ func (b *builder) loseString(array, id string) {
 func (b *builder) settle() {
 	b.unread()
 	for _, l := range b.losses {
+		b.settleUses(l)
 		switch l.kind {
 		case "bank":
 			b.system.lostBanks = add(b.system.lostBanks, l.id)

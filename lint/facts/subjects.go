@@ -42,22 +42,42 @@ func (s *Whole) allInputs(w *Work) []*Input { w.lost(s.lost); return s.inputs }
 func (s *Whole) allBanks(w *Work) []*Bank   { w.lost(s.lostBanks); return s.banks }
 
 // Panel is a panel's data sheet.
-type Panel struct{ *Subject }
+type Panel struct {
+	*Subject
+	strings []*String // that it stands in
+	lost    []string  // of the design's arrays
+}
 
 // Controller is a charge controller's data sheet.
-type Controller struct{ *Subject }
+type Controller struct {
+	*Subject
+	chargers []*Charger
+	lost     []string
+}
 
 // Battery is a battery's data sheet.
-type Battery struct{ *Subject }
+type Battery struct {
+	*Subject
+	banks []*Bank
+	lost  []string
+}
 
 // managed tells whether the data sheet describes a battery management system.
 func (b *Battery) managed() bool { return b.block.Child("bms") != nil }
 
 // Inverter is an inverter's data sheet.
-type Inverter struct{ *Subject }
+type Inverter struct {
+	*Subject
+	outputs []*Output
+	lost    []string
+}
 
 // Converter is the data sheet of a converter from DC to DC.
-type Converter struct{ *Subject }
+type Converter struct {
+	*Subject
+	supplies []*Supply
+	lost     []string
+}
 
 // String is a string block: strings of panels in series, all alike.
 type String struct {

@@ -87,32 +87,38 @@ func readingsWords(plan *commission.Plan) string {
 
 // outOfBand lists the lines that a recorded reading speaks against.
 func (p *page) outOfBand(plan *commission.Plan) {
-	for i := range plan.Sections {
-		for j := range plan.Sections[i].Lines {
-			l := &plan.Sections[i].Lines[j]
-			if l.State != commission.OutOfBand && l.State != commission.Unproven {
-				continue
-			}
-			p.blank()
-			mark, with := "OUTSIDE ITS BAND", inkFix
-			if l.State == commission.Unproven {
-				mark, with = "UNPROVEN", inkSupply
-			}
-			head := p.line().put(fmt.Sprintf("Line %d", l.Number), plain).to(9)
-			p.pair(head, l.About, lineWhat(l))
-			p.line().to(p.labels()).put(mark, with).end()
-			p.line().to(p.labels()).wrap(l.Because, plain)
-			for _, r := range l.Readings {
-				if r.State != l.State {
+	for _, mark := range []struct {
+		state, words string
+		with         ink
+	}{{commission.OutOfBand, "OUTSIDE ITS BAND", inkFix}, {commission.Unproven, "UNPROVEN", inkSupply}} {
+		for i := range plan.Sections {
+			for j := range plan.Sections[i].Lines {
+				l := &plan.Sections[i].Lines[j]
+				if l.State != mark.state {
 					continue
 				}
-				for _, words := range supplies(r.Missing) {
-					p.label("supply").wrap(words, inkSupply)
-				}
-				if r.At.Valid() {
-					p.label("where").wrapPieces([]string{r.At.String()}, " ", plain)
-				}
+				p.blank()
+				p.lineHead(l, "")
+				p.line().to(p.labels()).put(mark.words, mark.with).end()
+				p.line().to(p.labels()).wrap(l.Because, plain)
+				p.culprits(l)
 			}
+		}
+	}
+}
+
+// culprits says of the readings that make a line what it is what to supply, and
+// where they stand.
+func (p *page) culprits(l *commission.Line) {
+	for _, r := range l.Readings {
+		if r.State != l.State {
+			continue
+		}
+		for _, words := range supplies(r.Missing) {
+			p.label("supply").wrap(words, inkSupply)
+		}
+		if r.At.Valid() {
+			p.label("where").wrapPieces([]string{r.At.String()}, " ", plain)
 		}
 	}
 }
@@ -259,7 +265,12 @@ func (p *page) meterTables(plan *commission.Plan) {
 	p.blank()
 	p.line().put("WHAT A METER SHOWS on one string", plain).end()
 	for _, t := range shown {
-		p.pair(p.line(), t.About, t.Name+" "+t.Constant)
+		if title := t.Name + " " + t.Constant; p.narrow() {
+			p.line().put(t.About, plain).end()
+			p.line().to(2).wrap(title, plain)
+		} else {
+			p.pair(p.line(), t.About, title)
+		}
 		if len(t.Values) == 0 {
 			p.line().to(2).put(empty(t.Unit), inkSupply).to(12).wrap("supply "+strings.Join(supplies(t.Missing), "; "), inkSupply)
 			continue

@@ -32,7 +32,6 @@ func lineWhat(l *commission.Line) string {
 
 func (p *page) planLine(l *commission.Line) {
 	p.blank()
-	head := p.line().put(fmt.Sprintf("Line %d", l.Number), plain).to(9)
 	box := ""
 	switch l.Kind {
 	case commission.Check:
@@ -42,7 +41,7 @@ func (p *page) planLine(l *commission.Line) {
 	case commission.Do:
 		box = "done _____"
 	}
-	p.pair(head, l.About+", "+lineWhat(l), box)
+	p.lineHead(l, box)
 	p.line().to(p.labels()).wrap(l.Says, plain)
 	if l.Caution != "" {
 		p.label("caution").wrap(l.Caution, inkStop)
@@ -55,6 +54,17 @@ func (p *page) planLine(l *commission.Line) {
 		return
 	}
 	p.expectations(l)
+}
+
+// lineHead names a line at the left, and puts its box for the hand at the right.
+func (p *page) lineHead(l *commission.Line, box string) {
+	head := p.line().put(fmt.Sprintf("Line %d", l.Number), plain).to(9)
+	if !p.narrow() {
+		p.pair(head, l.About+", "+lineWhat(l), box)
+		return
+	}
+	head.put(l.About, plain).end()
+	p.pair(p.line().to(p.labels()), lineWhat(l), box)
 }
 
 // listed writes ids as pieces that a line may end between.
@@ -150,6 +160,9 @@ func expectedWords(e *commission.Expected) string {
 	case commission.AtLeast:
 		text += " or more"
 	}
+	if strings.HasPrefix(e.Source, "NEC ") { // a label's clause
+		text += " (" + e.Source + ")"
+	}
 	return text
 }
 
@@ -178,7 +191,11 @@ func (p *page) measured(l *commission.Line) {
 			label = "with"
 		}
 		if !e.Known() {
-			p.entry(label, width, empty(e.Unit), inkSupply, e.Name)
+			note := e.Name
+			if e.Says != "" { // why it is unknown although nothing is missing
+				note += "; " + e.Says
+			}
+			p.entry(label, width, empty(e.Unit), inkSupply, note)
 			for _, words := range unknownSupplies(e) {
 				p.label("supply").wrap(words, inkSupply)
 			}
@@ -243,10 +260,20 @@ func dueNote(e *commission.Expected) string {
 	if e.Relation != commission.Between {
 		parts = append(parts, e.Name)
 	}
-	if e.Says != "" && e.Says != expectedValue(e) {
+	if e.Says != "" && bare(e.Says) != bare(expectedValue(e)) {
 		parts = append(parts, e.Says)
 	}
 	return strings.Join(parts, "; ")
+}
+
+// bare takes the trailing zeros off a single value, so that two ways of writing
+// one are alike.
+func bare(text string) string {
+	number, unit, one := strings.Cut(text, " ")
+	if !one || !strings.Contains(number, ".") || strings.Contains(unit, " ") {
+		return text
+	}
+	return strings.TrimRight(strings.TrimRight(number, "0"), ".") + " " + unit
 }
 
 // percentShort writes a tolerance, which is a round figure, without a decimal

@@ -33,23 +33,23 @@ type panelsEntry struct {
 }
 
 type arrangementEntry struct {
-	Number        *int           `json:"number" jsonschema:"what --take asks for; null where it is stopped"`
-	State         stateWord      `json:"state"`
-	AsIs          bool           `json:"as_is" jsonschema:"the design as it stands"`
-	Banks         []bankEntry    `json:"banks"`
-	Strings       []stringsEntry `json:"strings"`
-	LeftOver      []panelsEntry  `json:"left_over"`
-	YearlyEnergy  *float64       `json:"yearly_energy" jsonschema:"Wh into the banks; null where no year was computed or it is unknown"`
-	Sky           *string        `json:"sky" jsonschema:"what the year rests on"`
-	Headroom      *float64       `json:"headroom" jsonschema:"least headroom of the limits that rest on the panels"`
-	Least         *string        `json:"least" jsonschema:"key of the verdict with that headroom"`
-	ConductorMass *float64       `json:"conductor_mass" jsonschema:"kg of the runs of strings and arrays"`
-	Advice        int            `json:"advice" jsonschema:"findings of grade advise"`
-	NotPut        []string       `json:"not_put" jsonschema:"rules that need a year of sun and were not put"`
-	Waived        []findingEntry `json:"waived" jsonschema:"what a waiver of the design permits, although it may have been given for another arrangement"`
-	Stops         []findingEntry `json:"stops"`
-	MustChange    []findingEntry `json:"must_change" jsonschema:"what hangs on the bank's voltage and must be changed too"`
-	Errors        []errorEntry   `json:"errors" jsonschema:"why its text could not be read"`
+	Number        *int                 `json:"number" jsonschema:"what --take asks for; null where it is stopped"`
+	State         arrangementStateWord `json:"state"`
+	AsIs          bool                 `json:"as_is" jsonschema:"the design as it stands"`
+	Banks         []bankEntry          `json:"banks"`
+	Strings       []stringsEntry       `json:"strings"`
+	LeftOver      []panelsEntry        `json:"left_over"`
+	YearlyEnergy  *float64             `json:"yearly_energy" jsonschema:"Wh into the banks; null where no year was computed or it is unknown"`
+	Sky           *string              `json:"sky" jsonschema:"what the year rests on"`
+	Headroom      *float64             `json:"headroom" jsonschema:"least headroom of the limits that rest on the panels"`
+	Least         *string              `json:"least" jsonschema:"key of the verdict with that headroom"`
+	ConductorMass *float64             `json:"conductor_mass" jsonschema:"kg of the runs of strings and arrays"`
+	Advice        int                  `json:"advice" jsonschema:"findings of grade advise"`
+	NotPut        []string             `json:"not_put" jsonschema:"rules that need a year of sun and were not put"`
+	Waived        []findingEntry       `json:"waived" jsonschema:"what a waiver of the design permits, although it may have been given for another arrangement"`
+	Stops         []findingEntry       `json:"stops"`
+	MustChange    []findingEntry       `json:"must_change" jsonschema:"what hangs on the bank's voltage and must be changed too"`
+	Errors        []errorEntry         `json:"errors" jsonschema:"why its text could not be read"`
 }
 
 type bankEntry struct {
@@ -99,8 +99,8 @@ type findingEntry struct {
 	Missing  []string        `json:"missing"`
 }
 
-// stateWord is one of the states of an arrangement.
-type stateWord string
+// arrangementStateWord is one of the states of an arrangement.
+type arrangementStateWord string
 
 // FitSchema gives the JSON Schema of what [FitJSON] writes. A test holds
 // schema/fit.schema.json to it.
@@ -139,7 +139,7 @@ func panelsEntries(list []fit.Panels) []panelsEntry {
 
 func arrangementEntryOf(a *fit.Arrangement) arrangementEntry {
 	e := arrangementEntry{
-		State: stateWord(a.State), AsIs: a.AsIs, Banks: []bankEntry{}, Strings: []stringsEntry{}, LeftOver: panelsEntries(a.LeftOver),
+		State: arrangementStateWord(a.State), AsIs: a.AsIs, Banks: []bankEntry{}, Strings: []stringsEntry{}, LeftOver: panelsEntries(a.LeftOver),
 		Sky: filled(a.Sky), Advice: a.Advice, NotPut: list(a.NotPut), Waived: findingEntries(a.Waived), Stops: findingEntries(a.Stops), MustChange: findingEntries(a.MustChange), Errors: errorEntries(a.Problems),
 	}
 	if a.Number > 0 {

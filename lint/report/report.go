@@ -3,7 +3,8 @@
 //
 // One entry function for each output: [Text] and [JSON] show a [lint.Result],
 // [Facts], [FactsCSV] and [FactsJSON] the facts of one design, [Worksheet] and
-// [WorksheetJSON] how one fact came about. All of them write to the writer that
+// [WorksheetJSON] how one fact came about, [Commission] and [CommissionJSON] a
+// plan of commissioning. All of them write to the writer that
 // they are handed and return its error; none reads a clock, an environment or a
 // file. The same input gives the same bytes.
 //

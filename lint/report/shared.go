@@ -18,8 +18,9 @@ import (
 // what stands against it ("" for nothing worse than a point of advice). problems
 // are those of no one design: they may have kept rules from judging.
 func Summary(d *lint.DesignResult, problems source.Problems) (sentence string, worst verdict.Grade) {
-	p := page{halved: halved(problems)}
-	text, with := p.tally(d).verdictLine()
+	t := tallyOf(d)
+	t.halved = halved(problems)
+	text, with := t.verdictLine()
 	switch with {
 	case inkStop:
 		worst = verdict.Stop
@@ -30,11 +31,13 @@ func Summary(d *lint.DesignResult, problems source.Problems) (sentence string, w
 }
 
 // Caution is what stands on everything that a person may act on.
-const Caution = "These figures support, and do not replace, the code in force, the makers' manuals " +
+const Caution = "T" + caution
+
+const caution = "hese figures support, and do not replace, the code in force, the makers' manuals " +
 	"and a licensed person. Arrays and batteries stay live."
 
 // Counts says in one sentence what a run did.
-func Counts(s *lint.Summary) string { return countsWords(s) }
+func Counts(s *lint.Summary) string { return countWords(s) }
 
 // Findings gives the verdicts that count against a design: by grade, and in a
 // grade what breaks, then void rules, then what is unproven.
@@ -214,6 +217,9 @@ func ExpectedSupply(e *commission.Expected) []string {
 // ReadingWords gives a recorded reading with what was made of it.
 func ReadingWords(r *commission.Reading) string { return readingValue(r) + ": " + readingNote(r) }
 
-// MomentWords says what is needed to tell what meters should show; empty where
-// nothing is.
-func MomentWords(missing []string) []string { return meterWords(missing) }
+// SetWords gives a value that is to be programmed, or its empty entry.
+func SetWords(e *commission.Expected) string { return expectedValue(e) + bounds(e.Relation) }
+
+// MomentWords says how to give what is needed to tell what meters should show;
+// empty where nothing is.
+func MomentWords(missing []string) []string { return conditionWords(missing) }

@@ -13,21 +13,21 @@ import (
 
 // sweepDocument is the JSON of a sweep, format 1.
 type sweepDocument struct {
-	Format      int            `json:"format" jsonschema:"number of this format; keys are added within one, never removed or retyped"`
-	Tool        toolEntry      `json:"tool"`
-	Date        string         `json:"date" jsonschema:"yyyy-mm-dd, the day that decides the ends of waivers"`
-	File        string         `json:"file"`
-	Design      string         `json:"design"`
-	Revision    *string        `json:"revision"`
-	Digest      string         `json:"digest" jsonschema:"over all files of the design as it stands"`
-	Axes        []axisEntry    `json:"axes" jsonschema:"one or two"`
-	Facts       []columnEntry  `json:"facts"`
-	Points      []pointEntry   `json:"points" jsonschema:"the first axis turns fastest"`
-	Turns       []turnEntry    `json:"turns" jsonschema:"where verdicts turn"`
-	Throughout  []findingEntry `json:"throughout" jsonschema:"findings that stand at every point"`
-	WithoutYear bool           `json:"without_year" jsonschema:"the year of sun was left out"`
-	NotPut      []string       `json:"not_put" jsonschema:"rules that could not be put for want of the year"`
-	Exit        int            `json:"exit" jsonschema:"0; 2 where a point could not be read"`
+	Format      int              `json:"format" jsonschema:"number of this format; keys are added within one, never removed or retyped"`
+	Tool        toolEntry        `json:"tool"`
+	Date        string           `json:"date" jsonschema:"yyyy-mm-dd, the day that decides the ends of waivers"`
+	File        string           `json:"file"`
+	Design      string           `json:"design"`
+	Revision    *string          `json:"revision"`
+	Digest      string           `json:"digest" jsonschema:"over all files of the design as it stands"`
+	Axes        []axisEntry      `json:"axes" jsonschema:"one or two"`
+	Facts       []columnEntry    `json:"facts"`
+	Points      []pointEntry     `json:"points" jsonschema:"the first axis turns fastest"`
+	Turns       []sweepTurnEntry `json:"turns" jsonschema:"where verdicts turn"`
+	Throughout  []findingEntry   `json:"throughout" jsonschema:"findings that stand at every point"`
+	WithoutYear bool             `json:"without_year" jsonschema:"the year of sun was left out"`
+	NotPut      []string         `json:"not_put" jsonschema:"rules that could not be put for want of the year"`
+	Exit        int              `json:"exit" jsonschema:"0; 2 where a point could not be read"`
 }
 
 type axisEntry struct {
@@ -54,7 +54,7 @@ type pointEntry struct {
 	Errors []errorEntry `json:"errors"`
 }
 
-type turnEntry struct {
+type sweepTurnEntry struct {
 	Key    string       `json:"key"`
 	Rule   string       `json:"rule"`
 	About  string       `json:"about"`
@@ -81,7 +81,7 @@ func SweepSchema() ([]byte, error) {
 func SweepJSON(w io.Writer, r *sweep.Result, version, date string) error {
 	doc := sweepDocument{
 		Format: Format, Tool: toolEntry{ToolName, version}, Date: date, File: r.Base.File, Design: r.Base.Name, Revision: filled(r.Base.Revision), Digest: r.Base.Digest,
-		Axes: []axisEntry{}, Facts: []columnEntry{}, Points: []pointEntry{}, Turns: []turnEntry{}, Throughout: findingEntries(r.Throughout), WithoutYear: r.WithoutYear, NotPut: list(r.NotPut), Exit: r.Exit(),
+		Axes: []axisEntry{}, Facts: []columnEntry{}, Points: []pointEntry{}, Turns: []sweepTurnEntry{}, Throughout: findingEntries(r.Throughout), WithoutYear: r.WithoutYear, NotPut: list(r.NotPut), Exit: r.Exit(),
 	}
 	for _, a := range r.Axes {
 		e := axisEntry{ID: a.ID, Unit: a.Unit, Values: []scalar{}, Between: a.Between}
@@ -102,7 +102,7 @@ func SweepJSON(w io.Writer, r *sweep.Result, version, date string) error {
 	for i := range r.Turns {
 		t := &r.Turns[i]
 		a := r.Axes[t.Axis]
-		e := turnEntry{Key: t.Key(), Rule: t.Rule, About: t.About, Which: filled(t.Which), Grade: gradeWord(t.Grade), Title: t.Title, Axis: a.ID,
+		e := sweepTurnEntry{Key: t.Key(), Rule: t.Rule, About: t.About, Which: filled(t.Which), Grade: gradeWord(t.Grade), Title: t.Title, Axis: a.ID,
 			Before: outcomeOrNone(t.Before), After: outcomeOrNone(t.After), Low: axisScalar(a, t.Low), High: axisScalar(a, t.High), Unit: a.Unit, Says: TurnText(r, t)}
 		if t.Other >= 0 {
 			e.Other = axisScalar(r.Axes[1-t.Axis], r.Axes[1-t.Axis].Points[t.Other])

@@ -2,7 +2,6 @@ package diagram
 
 import (
 	"stringline/lint"
-	"stringline/lint/facts"
 )
 
 // item is one thing in a chain, drawn once.
@@ -19,6 +18,9 @@ type item struct {
 	// also are subjects that are not drawn by themselves (data sheets, a
 	// controller input): what is found about them is marked here.
 	also []string
+	// apart marks where circuits were cut off to be drawn by themselves: "from"
+	// above the symbol, "to" below it, "" nowhere.
+	apart string
 	// terminals hang on this item itself, beside the chain that goes on: the
 	// loads on a charger's load terminals.
 	terminals []*chain
@@ -33,9 +35,11 @@ type chain struct {
 	thick bool // to leaves it by a busbar of its own
 }
 
-// section is a bank with all that hangs on it.
+// section is what hangs on one busbar: a bank with all around it, or circuits
+// that are drawn apart from the chain that they belong to.
 type section struct {
-	bank    *facts.Subject
+	title   string
+	of      string   // id of the subject whose busbar it is
 	sources []*chain // toward the bank
 	store   *chain   // the bank itself
 	fed     []*chain // away from it
@@ -93,6 +97,8 @@ func (p *plan) each(visit func(*item)) {
 // chains lists what joins the bank's busbar, from top to bottom.
 func (s *section) chains() []*chain {
 	all := append([]*chain{}, s.sources...)
-	all = append(all, s.store)
+	if s.store != nil {
+		all = append(all, s.store)
+	}
 	return append(all, s.fed...)
 }

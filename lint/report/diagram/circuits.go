@@ -21,7 +21,7 @@ func (r *reader) linked(collection, link string, s *facts.Subject) []*facts.Subj
 }
 
 func (r *reader) section(bank *facts.Subject) *section {
-	s := &section{bank: bank, store: r.store(bank)}
+	s := &section{title: "Busbar of " + bank.ID(), of: bank.ID(), store: r.store(bank)}
 	for _, charger := range r.linked("chargers", "bank", bank) {
 		s.sources = append(s.sources, r.charger(charger))
 	}

@@ -6,7 +6,7 @@ import "strings"
 func (p *plan) describe() string {
 	var sentences []string
 	for _, s := range p.sections {
-		bus := "the busbar of " + s.bank.ID()
+		bus := "the busbar of " + s.of
 		for _, c := range s.sources {
 			sentences = append(sentences, c.source()+" to "+bus+".")
 			for _, it := range c.items {

@@ -30,7 +30,8 @@ type Layout struct {
 	// shared out between them.
 	Columns int
 	// Height of a sheet of [Sheets]; 0 stands for that of an A4 or Letter page as
-	// wide as the columns, with room for a heading. [Draw] does not look at it.
+	// wide as the columns, with room for a heading. [Draw] makes its drawing as high as it takes, but parts
+	// chains of more than twice that, where it has more than one column.
 	Height float64
 	// Alone makes a file of its own: colors are set in it, for light and dark.
 	// Without it the page around the drawing sets them.
@@ -58,13 +59,17 @@ func Draw(w io.Writer, d *lint.DesignResult, l Layout) error {
 	}
 	p := survey(d)
 	c := &canvas{layout: l, findings: p.findings, y: margin}
+	description := p.describe()
+	if l.Columns > 1 {
+		p.part(c, 2*l.column())
+	}
 	for _, s := range p.sections {
 		chains := s.chains()
 		c.frame(&frame{section: s, columns: c.share(chains, c.heights(chains))})
 		c.y += 18
 	}
 	c.tail(p)
-	if err := c.write(w, heading(d), p.describe()); err != nil {
+	if err := c.write(w, heading(d), description); err != nil {
 		return fmt.Errorf("drawing the diagram: %w", err)
 	}
 	return nil
@@ -72,7 +77,8 @@ func Draw(w io.Writer, d *lint.DesignResult, l Layout) error {
 
 // Sheets draws the diagram as [Draw] does, on as many SVG elements as it takes for
 // none to be higher than the layout's Height, so that each can be printed on a page
-// by itself. A circuit is not parted: one that is higher makes its sheet higher.
+// by itself. Circuits that join a long chain, or leave it, go on a busbar of their
+// own; one circuit by itself is not parted, and makes its sheet higher where it must.
 func Sheets(d *lint.DesignResult, l Layout) ([][]byte, error) {
 	l, err := l.settle(d)
 	if err != nil {
@@ -80,6 +86,8 @@ func Sheets(d *lint.DesignResult, l Layout) ([][]byte, error) {
 	}
 	p := survey(d)
 	blank := func() *canvas { return &canvas{layout: l, findings: p.findings, y: margin} }
+	description := p.describe()
+	p.part(blank(), l.column())
 	var sheets []*canvas
 	for _, s := range p.sections {
 		for _, f := range l.frames(s, blank()) {
@@ -108,16 +116,16 @@ func Sheets(d *lint.DesignResult, l Layout) ([][]byte, error) {
 	}
 	var drawn [][]byte
 	for i, c := range sheets {
-		title, description := heading(d), p.describe()
+		title, says := heading(d), description
 		if len(sheets) > 1 {
 			title = fmt.Sprintf("%s, sheet %d of %d", title, i+1, len(sheets))
 		}
 		if i > 0 {
-			description = "Goes on from the sheet before; the first tells all paths in words."
+			says = "Goes on from the sheet before; the first tells all paths in words."
 		}
 		c.used = max(c.used, l.Columns) // sheets of one width, so of one scale
 		var b bytes.Buffer
-		if err := c.write(&b, title, description); err != nil {
+		if err := c.write(&b, title, says); err != nil {
 			return nil, fmt.Errorf("drawing the diagram: %w", err)
 		}
 		drawn = append(drawn, b.Bytes())
@@ -138,17 +146,22 @@ func (l Layout) settle(d *lint.DesignResult) (Layout, error) {
 	}
 	l.Columns = max(1, l.Columns)
 	if l.Height == 0 {
-		l.Height = l.Column * float64(l.Columns) * 1.36
+		l.Height = l.Column * float64(l.Columns) * 1.27
 	}
 	return l, nil
+}
+
+// column is how high the circuits of one column may be.
+func (l Layout) column() float64 {
+	const head = 2*margin + 2*lineHeight + 12
+	return l.Height - head
 }
 
 // frames parts a bank's circuits into what fits on one sheet each.
 func (l Layout) frames(s *section, c *canvas) []*frame {
 	chains := s.chains()
 	heights := c.heights(chains)
-	const head = 2*margin + 2*lineHeight + 12
-	columns := fill(chains, heights, l.Height-head)
+	columns := fill(chains, heights, l.column())
 	if len(columns) <= l.Columns {
 		return []*frame{{section: s, columns: c.share(chains, heights)}}
 	}

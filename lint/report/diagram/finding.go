@@ -1,6 +1,8 @@
 package diagram
 
 import (
+	"slices"
+	"strconv"
 	"strings"
 
 	"stringline/lint"
@@ -8,12 +10,45 @@ import (
 	"stringline/lint/verdict"
 )
 
-// finding is what a rule found against one subject.
+// finding is what rules found against one subject, of one grade and outcome.
 type finding struct {
-	about string
 	grade verdict.Grade
-	open  bool // unproven, or void: nobody knows yet
-	text  string
+	open  bool     // unproven, or void: nobody knows yet
+	what  string   // "STOP breaks", "FIX unproven"
+	rules []string // that found it
+	on    string   // the subject, where it is not the one that it is shown beside
+}
+
+// text is what is written beside the mark.
+func (f *finding) text() string {
+	const most = 4
+	rules := f.rules
+	more := ""
+	if len(rules) > most+1 {
+		more = " and " + strconv.Itoa(len(rules)-most) + " more"
+		rules = rules[:most]
+	}
+	text := f.what + ": " + strings.Join(rules, ", ") + more
+	if f.on != "" {
+		text += ", on " + f.on
+	}
+	return text
+}
+
+// put adds a finding to those of the same kind on the same subject, or as one
+// more.
+func put(all []finding, f finding) []finding {
+	for i := range all {
+		if all[i].what == f.what && all[i].on == f.on {
+			for _, rule := range f.rules { // a rule may judge a subject twice
+				if !slices.Contains(all[i].rules, rule) {
+					all[i].rules = append(all[i].rules, rule)
+				}
+			}
+			return all
+		}
+	}
+	return append(all, f)
 }
 
 // mark sorts the findings: beside the item that is their subject, or that stands
@@ -37,16 +72,16 @@ func (p *plan) mark(d *lint.DesignResult) {
 		if !v.Finding() {
 			continue
 		}
-		f := finding{about: v.About, grade: v.Grade, open: v.Outcome != verdict.Breaks}
-		f.text = strings.ToUpper(string(v.Grade)) + " " + string(v.Outcome) + ": " + report.Escape(v.Rule)
+		f := finding{grade: v.Grade, open: v.Outcome != verdict.Breaks,
+			what: strings.ToUpper(string(v.Grade)) + " " + string(v.Outcome), rules: []string{report.Escape(v.Rule)}}
 		beside, drawn := shown[v.About]
 		if beside != v.About {
-			f.text += ", on " + report.Escape(v.About)
+			f.on = report.Escape(v.About)
 		}
 		if drawn {
-			p.findings[beside] = append(p.findings[beside], f)
+			p.findings[beside] = put(p.findings[beside], f)
 		} else {
-			p.elsewhere = append(p.elsewhere, f)
+			p.elsewhere = put(p.elsewhere, f)
 		}
 	}
 }

@@ -7,7 +7,9 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"stringline/lint"
@@ -21,6 +23,22 @@ var update = flag.Bool("update", false, "write the golden files instead of compa
 
 // examplesDate is the day on which the examples are judged.
 const examplesDate = "2026-11-25"
+
+// allExamples judges the examples once for all tests of this package, which use
+// them one after the other.
+var allExamples struct {
+	once    sync.Once
+	designs []lint.DesignResult
+}
+
+func examples(t testing.TB) []lint.DesignResult {
+	t.Helper()
+	allExamples.once.Do(func() { allExamples.designs = judged(t, exampleTexts(t), "examples") })
+	if len(allExamples.designs) < 8 {
+		t.Fatalf("only %d examples", len(allExamples.designs))
+	}
+	return allExamples.designs
+}
 
 // exampleTexts reads the examples by path from the top level.
 func exampleTexts(t testing.TB) map[string]string {
@@ -64,4 +82,14 @@ func drawn(t testing.TB, d *lint.DesignResult, l diagram.Layout) []byte {
 		t.Fatalf("%s: %v", d.File, err)
 	}
 	return b.Bytes()
+}
+
+func example(t testing.TB, name string) *lint.DesignResult {
+	t.Helper()
+	all := examples(t)
+	i := slices.IndexFunc(all, func(d lint.DesignResult) bool { return d.File == "examples/"+name })
+	if i < 0 {
+		t.Fatalf("no example %s", name)
+	}
+	return &all[i]
 }

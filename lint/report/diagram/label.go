@@ -90,7 +90,7 @@ func (r *reader) data(name, id string) []attribute {
 	return []attribute{{name, strconv.FormatFloat(quantity.Round(si), 'g', -1, 64)}}
 }
 
-// short is an id without its kind: what it is called in the design.
+// name is an id without its kind: what it is called in the design.
 func name(id string) string {
 	_, rest, _ := strings.Cut(id, ".")
 	return rest
@@ -114,8 +114,8 @@ func (r *reader) stringItem(s *facts.Subject) *item {
 		each = "each "
 	}
 	lines := []string{series,
-		each + "Voc " + r.text(id+".voc_cold") + " coldest, Isc " + r.text(id+".isc_stc") + ", " + r.text(id+".pmax_stc"),
-		"series fuse at most " + r.text(id+".series_fuse_max")}
+		each + "Voc " + r.text(id+".voc_cold") + " coldest, Isc " + r.text(id+".isc_stc"),
+		each + r.text(id+".pmax_stc") + ", series fuse at most " + r.text(id+".series_fuse_max")}
 	return &item{id: id, kind: "string", symbol: photovoltaic, heading: id, lines: lines, also: also, count: beside(parallel),
 		says: fmt.Sprintf("%s (%s)", id, series)}
 }
@@ -219,9 +219,13 @@ func (r *reader) runItem(s *facts.Subject) *item {
 	if per != "1" {
 		ampacity += " each"
 	}
+	method := r.text(id + ".method")
+	if method == "_____" {
+		method = "laid in _____"
+	}
 	lines := []string{
 		first + " " + r.text(id+".material") + ", " + r.text(id+".insulation") + ", " + r.text(id+".voltage"),
-		r.text(id+".length") + " one way, " + r.text(id+".method") + ", drop " + r.text(id+".voltage_drop") + ", " + r.text(id+".voltage_drop_share"),
+		r.text(id+".length") + " one way, " + method + ", drop " + r.text(id+".voltage_drop") + ", " + r.text(id+".voltage_drop_share"),
 		"carries " + r.text(id+".current") + ", " + ampacity,
 	}
 	if _, known := r.number(id + ".grounding_size"); known {
@@ -240,15 +244,20 @@ func conductors(perPole string) string {
 	return ""
 }
 
-// dc says whether a device is made for direct current.
-func (r *reader) dc(id string) string {
+// volts gives a device's rated voltage, and whether it is made for direct current:
+// behind an inverter that does not matter.
+func (r *reader) volts(id string, owner *facts.Subject) string {
+	volts := r.text(id + ".voltage")
+	if len(owner.Linked("ac_outputs")) > 0 {
+		return volts
+	}
 	switch yes, known := r.yes(id + ".dc_rated"); {
 	case !known:
-		return "for DC: _____"
+		return volts + " for DC: _____"
 	case yes:
-		return "DC"
+		return volts + " DC"
 	}
-	return "NOT for DC"
+	return volts + " NOT for DC"
 }
 
 func (r *reader) protectionItem(s, owner *facts.Subject) *item {
@@ -262,7 +271,7 @@ func (r *reader) protectionItem(s, owner *facts.Subject) *item {
 	if kind == "breaker" {
 		draw = breaker
 	}
-	first := what + " " + r.text(id+".rating") + ", " + r.text(id+".voltage") + " " + r.dc(id)
+	first := what + " " + r.text(id+".rating") + ", " + r.volts(id, owner)
 	var last []string
 	if _, known := r.number(id + ".distance"); known {
 		last = append(last, r.text(id+".distance")+" unprotected before it")
@@ -289,7 +298,7 @@ func (r *reader) disconnectItem(s, owner *facts.Subject) *item {
 		draw, load = disconnector, "NOT to be opened under load"
 	}
 	it := &item{id: id, kind: "disconnect", symbol: draw, heading: id, says: "switch " + r.text(id+".rating"), data: r.data("data-rating", id+".rating")}
-	lines := []string{"switch " + r.text(id+".rating") + ", " + r.text(id+".voltage") + " " + r.dc(id) + ", " + many(r.text(id+".poles"), "pole"), load}
+	lines := []string{"switch " + r.text(id+".rating") + ", " + r.volts(id, owner) + ", " + many(r.text(id+".poles"), "pole"), load}
 	it.lines, it.count = alike(lines, r.alike(s, owner)), beside(r.alike(s, owner))
 	return it
 }

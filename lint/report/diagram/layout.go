@@ -40,7 +40,7 @@ func (c *canvas) right() float64 { return c.left + c.layout.Column - margin }
 // frame draws a bank's busbar with what joins it, column by column.
 func (c *canvas) frame(f *frame) {
 	c.left = 0
-	name := "Busbar of " + f.section.bank.ID()
+	name := f.section.title
 	if f.continued {
 		name += ", continued"
 	}
@@ -58,7 +58,7 @@ func (c *canvas) frame(f *frame) {
 		ends[i] = c.y
 		lowest = math.Max(lowest, c.y)
 	}
-	c.open("g", attribute{"data-kind", "busbar"}, attribute{"data-of", f.section.bank.ID()}, attribute{"stroke-width", busWidth})
+	c.open("g", attribute{"data-kind", "busbar"}, attribute{"data-of", f.section.of}, attribute{"stroke-width", busWidth})
 	c.words("title", name)
 	for i := range f.columns {
 		x := float64(i)*c.layout.Column + margin + 8
@@ -151,14 +151,14 @@ func (c *canvas) toward(part *chain, x float64) {
 		c.line(x, first, x, c.y)
 	}
 	for i, it := range part.items {
-		c.item(it, x, len(part.from) == 0 && i == 0, false)
+		c.item(it, x, len(part.from) == 0 && i == 0 && it.apart == "", false)
 	}
 }
 
 // away draws a chain away from the bank: its items, then what it feeds.
 func (c *canvas) away(part *chain, x float64) {
 	for i, it := range part.items {
-		c.item(it, x, false, len(part.to) == 0 && i == len(part.items)-1)
+		c.item(it, x, false, len(part.to) == 0 && i == len(part.items)-1 && it.apart == "")
 	}
 	if len(part.to) == 1 {
 		c.away(part.to[0], x)
@@ -222,6 +222,13 @@ func (c *canvas) row(it *item, x float64, head, end bool) {
 		c.line(x, y+reach, x, c.y+height)
 	}
 	it.symbol(&c.picture, x, y)
+	switch it.apart { // a terminal (03-02-02)
+	case "from":
+		c.circle(x, c.y+0.5, 2.5)
+	case "to":
+		c.circle(x, c.y+height-0.5, 2.5)
+	}
+	c.lettering()
 	if it.count != "" {
 		c.label(x-13, y+13, it.count, false, faint(), attribute{"text-anchor", "end"}, attribute{"font-size", "9"})
 	}
@@ -237,15 +244,18 @@ func (c *canvas) row(it *item, x float64, head, end bool) {
 		c.label(at, base, t.words, t.bold, t.hue)
 	}
 	c.shut("g")
+	c.shut("g")
 	c.y += height
 }
 
 // text writes a line by itself.
 func (c *canvas) text(x float64, words string, bold bool, h hue) {
+	c.lettering()
 	for _, line := range wrap(words, c.right()-c.left-x, bold) {
 		c.y += lineHeight
 		c.label(c.left+x, c.y-3, line, bold, h)
 	}
+	c.shut("g")
 }
 
 // share parts the chains between the columns, in order, so that the highest

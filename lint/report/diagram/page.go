@@ -1,7 +1,6 @@
 package diagram
 
 import (
-	"fmt"
 	"io"
 	"strings"
 )
@@ -14,9 +13,6 @@ type line struct {
 	sign  *finding // drawn before it
 	hangs bool     // goes on from a line with a sign
 }
-
-// most findings that are written out beside one symbol; the rest is counted.
-const mostFindings = 4
 
 // texts gives an item's lines, wrapped to the room there is.
 func (c *canvas) texts(it *item, room float64) []line {
@@ -35,10 +31,6 @@ func (c *canvas) texts(it *item, room float64) []line {
 	}
 	found := c.findings[it.id]
 	for i := range found {
-		if i == mostFindings && len(found) > mostFindings+1 {
-			all = append(all, line{words: fmt.Sprintf("and %d more findings", len(found)-i), hue: ink(), hangs: true})
-			break
-		}
 		all = append(all, found[i].lines(room)...)
 	}
 	return all
@@ -46,7 +38,7 @@ func (c *canvas) texts(it *item, room float64) []line {
 
 func (f *finding) lines(room float64) []line {
 	var all []line
-	for i, words := range wrap(f.text, room-15, true) {
+	for i, words := range wrap(f.text(), room-15, true) {
 		l := line{words: words, bold: true, hue: f.hue(), hangs: i > 0}
 		if i == 0 {
 			l.sign = f
@@ -61,13 +53,21 @@ func (it *item) title() string {
 	return it.heading + ": " + strings.Join(it.lines, "; ")
 }
 
+// lettering opens the group that texts stand in.
+func (c *canvas) lettering() {
+	c.open("g", append(color("fill", ink()), attribute{"stroke", "none"})...)
+}
+
+// label writes one line inside a group for texts.
 func (c *canvas) label(x, y float64, words string, bold bool, h hue, more ...attribute) {
 	attributes := append([]attribute{{"x", place(x)}, {"y", place(y)}}, more...)
 	if bold {
 		attributes = append(attributes, attribute{"font-weight", "600"})
 	}
-	attributes = append(attributes, attribute{"stroke", "none"})
-	c.words("text", words, append(attributes, color("fill", h)...)...)
+	if h != ink() {
+		attributes = append(attributes, color("fill", h)...)
+	}
+	c.words("text", words, attributes...)
 }
 
 // notes writes what the symbols cannot show.
@@ -75,6 +75,7 @@ func (c *canvas) notes(p *plan) {
 	c.y += 8
 	for i := range p.elsewhere {
 		f := &p.elsewhere[i]
+		c.lettering()
 		for _, l := range f.lines(c.right() - c.left - margin) {
 			c.y += lineHeight
 			if l.sign != nil {
@@ -82,6 +83,7 @@ func (c *canvas) notes(p *plan) {
 			}
 			c.label(c.left+margin+15, c.y-3, l.words, true, l.hue)
 		}
+		c.shut("g")
 	}
 	if len(p.left) > 0 {
 		c.text(margin, "NOT DRAWN, for they name what is not there: "+strings.Join(p.left, ", "), true, stop())

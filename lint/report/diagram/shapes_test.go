@@ -119,6 +119,7 @@ func TestShapes(t *testing.T) {
 		"unknown rating": {"design \"Silent\" {}\n" + bank + "load \"lamp\" {\n  from = \"bank.house\"\n  fuse {\n    class = \"T\"\n  }\n  disconnect {\n    poles = 2\n  }\n  cable_run {\n    length = \"2 m\"\n  }\n}\n", []string{"fuse T _____ A, _____ V for DC: _____", "switch _____ A, _____ V for DC: _____, 2 poles", "under load: _____", "2 x _____ mm2 Cu", "carries _____ A, ampacity _____ A"}},
 		"left out":       {"design \"Lost\" {}\n" + bank + "load \"lamp\" {\n  from = \"bank.barn\"\n  power = \"5 W\"\n}\n", []string{"NOT DRAWN, for they name what is not there: load.lamp"}},
 		"two banks":      {"design \"Two\" {}\n" + bank + strings.Replace(bank, "house", "barn", 1), []string{"Busbar of bank.house", "Busbar of bank.barn"}},
+		"AC circuit":     {"design \"AC\" {}\n" + bank + "ac_output \"mains\" {\n  inverter = \"moor-2000\"\n  bank = \"house\"\n}\nload \"oven\" {\n  from = \"ac_output.mains\"\n  breaker {\n    rating = \"16 A\"\n    voltage = \"250 V\"\n  }\n  disconnect {\n    rating = \"20 A\"\n    voltage = \"240 V\"\n    poles = 2\n  }\n}\n", []string{"breaker 16.0 A, 250.0 V, _____ poles", "switch 20.0 A, 240.0 V, 2 poles"}},
 		"not for DC":     {"design \"Wrong\" {}\n" + bank + "load \"lamp\" {\n  from = \"bank.house\"\n  breaker {\n    rating = \"16 A\"\n    dc_rated = false\n  }\n  disconnect {\n    rating = \"16 A\"\n    load_break = false\n  }\n}\n", []string{"breaker 16.0 A, _____ V NOT for DC", "NOT to be opened under load"}},
 	} {
 		t.Run(name, func(t *testing.T) {

@@ -55,18 +55,23 @@ func curves(s *facts.System, in *facts.Subject, f *figure) *figure {
 	id, controller := in.ID(), in.Linked("controller")[0].ID()
 	f.called(id + ": current and power over voltage at 1000 W/m²")
 	f.say("Current and power over voltage of %s at 1000 W/m², with cold cells, cells of 25 °C and hot cells.", id)
-	f.heads = []string{"Cells", "Open circuit", "Short circuit", "Maximum", "Voltage there", "Current there"}
+	f.heads = []string{"At 1000 W/m²"}
+	f.rows = []Row{{Head: "Cells"}, {Head: "Open circuit"}, {Head: "Short circuit"}, {Head: "Maximum"}, {Head: "Voltage there"}, {Head: "Current there"}}
 	states := statesOf(s, in)
 	volts, amperes, watts := 0.0, 0.0, 0.0
 	for _, st := range states {
-		row := Row{Head: st.name + ", " + st.cells(s, in), Values: []string{"_____ V", "_____ A", figures(s, id+st.most), figures(s, id+st.voltage), "_____ A"}}
+		open, short, current := "_____ V", "_____ A", "_____ A"
+		most, voltage := figures(s, id+st.most), figures(s, id+st.voltage)
 		if st.drawn() {
 			last, best := len(st.iv.List)-1, peak(&st.pv)
 			volts, amperes, watts = max(volts, st.iv.Over[last]), max(amperes, st.iv.List[0]), max(watts, st.pv.List[best])
-			row.Values[0], row.Values[1], row.Values[4] = show(st.iv.Over[last], "V"), show(st.iv.List[0], "A"), show(st.iv.List[best], "A")
-			f.say("%s: open circuit %s, short circuit %s, maximum %s at %s.", row.Head, row.Values[0], row.Values[1], row.Values[2], row.Values[3])
+			open, short, current = show(st.iv.Over[last], "V"), show(st.iv.List[0], "A"), show(st.iv.List[best], "A")
+			f.say("%s, %s: open circuit %s, short circuit %s, maximum %s at %s.", st.name, st.cells(s, in), open, short, most, voltage)
 		}
-		f.rows = append(f.rows, row)
+		f.heads = append(f.heads, st.name)
+		for n, value := range []string{st.cells(s, in), open, short, most, voltage, current} {
+			f.rows[n].Values = append(f.rows[n].Values, value)
+		}
 	}
 	limits := limitsOf(s, id, controller)
 	if judged, ok := known(s, id+".voc_cold"); ok {

@@ -36,6 +36,9 @@ func (p *page) commissioning(d *lint.DesignResult, c commission.Conditions) {
 		Energize: made.Standing.Energize, Says: made.Standing.Says, Now: report.MomentWords(made.Now.Missing), Hazards: made.Hazards,
 		Serials: made.Head.Serials, Blanks: made.Head.Blanks, Signatures: made.Signatures,
 	}
+	if len(out.Now) > 0 {
+		out.Now = []string{"What meters should show in light is an empty entry until this sheet is made for the moment: give " + strings.Join(out.Now, " and ") + "."}
+	}
 	if made.Now.Note != "" {
 		out.Now = append(out.Now, made.Now.Note)
 	}
@@ -76,6 +79,9 @@ func expected(l *commission.Line) cell {
 	for i := range l.Expect {
 		e := &l.Expect[i]
 		text := report.ExpectedWords(e)
+		if l.Kind == commission.Set { // what it is stands beside it
+			text = report.SetWords(e)
+		}
 		if needs := report.ExpectedSupply(e); len(needs) > 0 {
 			text += " (supply " + strings.Join(needs, "; ") + ")"
 		}

@@ -123,6 +123,3 @@ func (p *page) sources(r *lint.Result, d *lint.DesignResult) {
 
 // digestWords leaves a digest's method to the head of its column.
 func digestWords(digest string) string { return strings.TrimPrefix(digest, "sha256:") }
-
-// lists fills the parts list and the schedules of wires and labels.
-func (p *page) lists(d *lint.DesignResult) {}

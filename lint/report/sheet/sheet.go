@@ -78,8 +78,8 @@ type page struct {
 	Pictures  []picture
 	Clipping  []*table
 	Settings  *section
-	Parts     []*table
-	Wires     *table
+	Parts     *table
+	Wires     []*table
 	Labels    *table
 	Plan      *plan
 	Assumed   []string
@@ -157,6 +157,3 @@ func pageOf(r *lint.Result, d *lint.DesignResult, moment commission.Conditions) 
 	p.sources(r, d)
 	return p, p.pictures(d)
 }
-
-// Parts writes the parts list.
-func Parts(w io.Writer, d *lint.DesignResult) error { return nil }

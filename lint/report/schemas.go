@@ -18,10 +18,10 @@ func schemaOf[T any](title string) ([]byte, error) {
 		reflect.TypeFor[scalar](): {Types: []string{"number", "string", "boolean", "null"}},
 		reflect.TypeFor[outcomeWord](): words(string(verdict.Meets), string(verdict.Breaks), string(verdict.Unproven),
 			string(verdict.Waived), string(verdict.Void), string(verdict.DoesNotApply)),
-		reflect.TypeFor[gradeWord]():    words(string(verdict.Stop), string(verdict.Fix), string(verdict.Advise)),
-		reflect.TypeFor[relationWord](): words("at_most", "at_least", "equals", "between", "all_equal", "is_true"),
-		reflect.TypeFor[columnUnit]():   words("code_points"),
-		reflect.TypeFor[stateWord]():    words("meets", "after_changes", "waits", "stopped"),
+		reflect.TypeFor[gradeWord]():            words(string(verdict.Stop), string(verdict.Fix), string(verdict.Advise)),
+		reflect.TypeFor[relationWord]():         words("at_most", "at_least", "equals", "between", "all_equal", "is_true"),
+		reflect.TypeFor[columnUnit]():           words("code_points"),
+		reflect.TypeFor[arrangementStateWord](): words("meets", "after_changes", "waits", "stopped"),
 	}})
 	if err != nil {
 		return nil, fmt.Errorf("making the schema: %w", err)

@@ -117,7 +117,7 @@ func older(version, needed string) bool {
 func (l *library) own(name string) (*judge.Book, source.Problems) {
 	return l.load(name, func() judge.Source {
 		files, _ := fs.Sub(l.options.Embedded, name) // the folder was listed, so the name is valid
-		return judge.Source{Name: name, Files: files, Show: "codebook " + name, Embedded: true}
+		return judge.Source{Name: name, Files: files, Show: "codebook " + name, Embedded: true, Held: true}
 	})
 }
 
@@ -315,6 +315,17 @@ func (r *room) judgeOf(books []*judge.Book) *judge.Judge {
 		r.judges[key] = j
 	}
 	return j
+}
+
+// ruleIDs lists the rules of some codebooks.
+func ruleIDs(books []*judge.Book) []string {
+	var ids []string
+	for _, b := range books {
+		for _, rule := range b.Rules() {
+			ids = append(ids, rule.ID)
+		}
+	}
+	return ids
 }
 
 // knownRule checks a rule's id against the codebook that it names.

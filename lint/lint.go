@@ -68,6 +68,8 @@ func (d *DesignResult) Worst() verdict.Grade {
 type Summary struct {
 	Designs, Rules, Judgements                          int
 	Meets, Breaks, Unproven, Waived, Void, DoesNotApply int
+	Accepted                                            int // of those that break or are unproven: a baseline accepts them
+	NotJudged                                           int // designs that a run which was called off did not come to
 }
 
 // Result is all that a run found.
@@ -75,8 +77,16 @@ type Result struct {
 	Version  string // of this program
 	Date     string // yyyy-mm-dd, decides the ends of waivers
 	Books    []BookInUse
-	Designs  []DesignResult  // ordered by file
+	Designs  []DesignResult  // ordered by file; none where [Options].Each took them
 	Problems source.Problems // of no one design: a path, a workshop file, a codebook
 	Summary  Summary
-	Exit     int // 0, 1 or 2, see [ExitOf]
+	Baseline *BaselineUse // nil where there is none
+	// RejectFrom is the least grade of finding that gave Exit 1.
+	RejectFrom verdict.Grade
+	// Exit is 2 where a design, a codebook or an option could not be read, a
+	// verdict is void, or nothing was judged at all; 1 where there are findings of
+	// the grade to reject or worse; else 0.
+	Exit int
+
+	from string // the working folder, absolute
 }

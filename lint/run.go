@@ -7,15 +7,11 @@ import (
 	"fmt"
 	"io/fs"
 	"path"
-	"runtime"
 	"slices"
-	"sync"
-	"sync/atomic"
 
 	"stringline/lint/facts"
 	"stringline/lint/survey"
 	"stringline/lint/verdict"
-	"stringline/schema/design"
 	"stringline/schema/source"
 	"stringline/schema/workshop"
 )
@@ -41,25 +37,71 @@ type Options struct {
 	Trust    []string
 	Workers  int                   // designs judged at once; 0 for one a processor
 	Version  string                // of this program, such as 0.1.0; a codebook may need a newer one
-	Progress func(done, total int) // may be nil; called from several goroutines
-	// WithoutSystems drops each design's facts once it is judged, so that a
-	// run over thousands of designs keeps its memory flat.
+	Progress func(done, total int) // may be nil; called by one goroutine at a time
+	// Each, if not nil, is handed every design as soon as all before it (by
+	// file) were, by one goroutine at a time. The result keeps none of them
+	// then, so that a run over thousands of designs keeps its memory flat. An
+	// error of Each ends the run with that error.
+	Each     func(*DesignResult) error
+	Baseline *Baseline // findings that were accepted before; nil where there is none
+	// WithoutSystems drops each design's facts once it is judged.
 	WithoutSystems bool
 }
 
 // Run judges every design under the paths. What is wrong with a path, a file or
-// a codebook is in the result; the error is the context's, or says that the
-// options make no sense.
+// a codebook is in the result; the error is the context's, that of Each, or says
+// that the options make no sense. Where the context ended the run there is a
+// result beside the error: it holds what was judged until then, and one of its
+// problems says how much that is.
 func Run(ctx context.Context, o Options) (*Result, error) {
 	if o.Disk == nil || o.Embedded == nil {
 		return nil, errors.New("judging designs: no file system or no codebooks were handed down")
 	}
-	result := &Result{Version: o.Version, Date: o.Date}
-	workshops, problems := survey.Find(o.Disk, o.WorkingDir, o.Paths)
-	result.Problems = append(result.Problems, problems...)
+	result := &Result{Version: o.Version, Date: o.Date, RejectFrom: o.RejectFrom, from: o.WorkingDir}
+	accepted, unread, err := baselineOf(o)
+	if err != nil {
+		return nil, err
+	}
+	result.Problems = append(result.Problems, unread...)
 	shelf := newLibrary(ctx, o)
 	defer shelf.close()
+	jobs, problems, err := gather(shelf, o)
+	if err != nil {
+		return nil, err
+	}
+	result.Problems = append(result.Problems, problems...)
+	counted := counter{reject: o.RejectFrom, baseline: accepted != nil}
+	judged := judgeAll(ctx, o, accepted, jobs, func(d *DesignResult) error {
+		counted.add(d)
+		if o.Each != nil {
+			return o.Each(d)
+		}
+		result.Designs = append(result.Designs, *d)
+		return nil
+	})
+	if judged != nil && ctx.Err() == nil {
+		return nil, judged
+	}
+	if judged != nil {
+		result.Problems = append(result.Problems, interrupted(counted.summary.Designs, len(jobs)))
+	}
+	accepted.use(result, &counted)
+	result.Problems = append(result.Problems, roomProblems(jobs)...)
+	result.Books = booksInUse(jobs)
+	result.Problems = append(result.Problems, unknownRules(o.Rules, jobs)...)
+	result.Problems = slices.CompactFunc(result.Problems, func(a, b source.Problem) bool { return a == b })
+	if len(jobs) == 0 && len(result.Problems) == 0 {
+		result.Problems = append(result.Problems, source.Problem{Kind: "no_design", Message: "no design was named"})
+	}
+	result.Problems.Sort()
+	result.Summary, result.Exit = counted.end(result)
+	result.Summary.NotJudged = len(jobs) - counted.summary.Designs
+	return result, judged
+}
 
+// gather lists the designs under the paths, and the one from standard input.
+func gather(shelf *library, o Options) ([]job, source.Problems, error) {
+	workshops, problems := survey.Find(o.Disk, o.WorkingDir, o.Paths)
 	var jobs []job
 	for _, w := range workshops {
 		r := openWorkshop(shelf, w)
@@ -70,28 +112,13 @@ func Run(ctx context.Context, o Options) (*Result, error) {
 	if o.Stdin != nil {
 		home, err := survey.Home(o.Disk, o.WorkingDir, o.WorkingDir)
 		if err != nil {
-			return nil, fmt.Errorf("opening the working folder: %w", err)
+			return nil, nil, fmt.Errorf("opening the working folder: %w", err)
 		}
 		name := path.Join(".", survey.Relative(home.Dir, o.WorkingDir), "standard-input"+survey.DesignSuffix)
 		jobs = append(jobs, job{room: openWorkshop(shelf, home), name: name, show: "-", text: o.Stdin})
 	}
 	slices.SortStableFunc(jobs, func(a, b job) int { return cmp.Compare(a.show, b.show) })
-
-	result.Designs = make([]DesignResult, len(jobs))
-	if err := judgeAll(ctx, o, jobs, result.Designs); err != nil {
-		return nil, err
-	}
-	result.Problems = append(result.Problems, roomProblems(jobs)...)
-	result.Books = booksInUse(jobs)
-	result.Problems = append(result.Problems, unknownRules(o.Rules, jobs)...)
-	result.Problems = slices.CompactFunc(result.Problems, func(a, b source.Problem) bool { return a == b })
-	if len(jobs) == 0 && len(result.Problems) == 0 {
-		result.Problems = append(result.Problems, source.Problem{Kind: "no_design", Message: "no design was named"})
-	}
-	result.Problems.Sort()
-	result.Summary = summarize(result)
-	result.Exit = ExitOf(result, o.RejectFrom)
-	return result, nil
+	return jobs, problems, nil
 }
 
 // job is one design to judge.
@@ -100,60 +127,15 @@ type job struct {
 	name string // inside the workshop's tree
 	show string
 	text []byte
-}
 
-// judgeAll judges the jobs with a bounded number of workers; results stand where
-// their jobs do.
-func judgeAll(ctx context.Context, o Options, jobs []job, results []DesignResult) error {
-	workers := o.Workers
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	var (
-		next, done atomic.Int64
-		group      sync.WaitGroup
-		once       sync.Once
-		failure    error
-	)
-	for range min(workers, len(jobs)) {
-		group.Go(func() {
-			for {
-				i := int(next.Add(1)) - 1
-				if i >= len(jobs) || ctx.Err() != nil {
-					return
-				}
-				found, err := jobs[i].judge(ctx, o)
-				if err != nil {
-					once.Do(func() { failure = err })
-					return
-				}
-				results[i] = found
-				if n := int(done.Add(1)); o.Progress != nil {
-					o.Progress(n, len(jobs))
-				}
-			}
-		})
-	}
-	group.Wait()
-	if failure == nil {
-		failure = ctx.Err()
-	}
-	return failure
+	texts       map[string][]byte // of parts files that are tried out, by name as shown
+	withoutYear bool
 }
 
 // judge is the pipeline for one design: source, design, facts, verdicts.
-func (j *job) judge(ctx context.Context, o Options) (DesignResult, error) {
+func (j *job) judge(ctx context.Context, o Options, accepted *against) (DesignResult, error) {
 	r := j.room
-	show := func(name string) string {
-		if name == j.name {
-			return j.show
-		}
-		return r.place.Show(name)
-	}
-	d := design.Load(design.Options{
-		Files: r.place.Tree, Path: j.name, Show: show, Text: j.text,
-		Parts: r.parts(), Declares: r.declares, Cache: &r.cache,
-	})
+	d := j.load()
 	found := DesignResult{File: j.show, Name: d.Name, Revision: d.Revision, Digest: d.Digest, Problems: d.Problems}
 	if r.workshop != nil {
 		found.Workshop = r.workshop.File
@@ -165,10 +147,14 @@ func (j *job) judge(ctx context.Context, o Options) (DesignResult, error) {
 	}
 	if d.Head == nil && len(d.Blocks) == 0 {
 		found.Problems.Sort()
+		accepted.put(&found, r, nil)
 		return found, nil // nothing could be read; the problems say why
 	}
 	waivers, problems := waiversOf(d, books, o.Rules)
 	system := facts.NewWith(d, &r.weathers)
+	if j.withoutYear {
+		system.WithholdYear()
+	}
 	found.Problems = append(append(found.Problems, problems...), system.Problems()...)
 	found.Problems.Sort()
 
@@ -180,6 +166,7 @@ func (j *job) judge(ctx context.Context, o Options) (DesignResult, error) {
 		judged = slices.DeleteFunc(judged, func(v verdict.Verdict) bool { return !kept(o.Rules, v.Rule) })
 	}
 	found.Verdicts = verdict.Apply(judged, waivers, o.Date)
+	accepted.put(&found, r, ruleIDs(books))
 	if !o.WithoutSystems {
 		found.System = system
 	}

@@ -197,61 +197,92 @@ func parameterInUse(p *codebook.Parameter, set judge.Setting) ParameterInUse {
 	return in
 }
 
-// summarize counts what a run did.
-func summarize(r *Result) Summary {
-	s := Summary{Designs: len(r.Designs)}
-	rules := map[string]bool{}
+// counter counts what a run did as its designs come in, so that none of them
+// need be kept.
+type counter struct {
+	reject  verdict.Grade
+	summary Summary
+	rules   map[string]bool // that gave a verdict
+	unread  bool            // a design could not be read, or nothing judged it
+	exit    int             // of the findings alone
+
+	baseline           bool // there is one
+	held, worse, fresh int  // findings that it accepts, that got worse, that it does not list
+}
+
+func (c *counter) add(d *DesignResult) {
+	if c.rules == nil {
+		c.rules = map[string]bool{}
+	}
+	s := &c.summary
+	s.Designs++
+	for i := range d.Verdicts {
+		v := &d.Verdicts[i]
+		c.rules[v.Rule] = true
+		switch {
+		case !c.baseline:
+		case v.Held():
+			c.held++
+		case v.Accepted != nil:
+			c.worse++
+		case v.Finding() && v.Outcome != verdict.Void:
+			c.fresh++
+		}
+		switch v.Outcome {
+		case verdict.Meets:
+			s.Meets++
+		case verdict.Breaks:
+			s.Breaks++
+		case verdict.Unproven:
+			s.Unproven++
+		case verdict.Waived:
+			s.Waived++
+		case verdict.Void:
+			s.Void++
+		case verdict.DoesNotApply:
+			s.DoesNotApply++
+		}
+	}
+	if len(d.Problems) > 0 || len(d.Verdicts) == 0 {
+		c.unread = true
+	}
+	if worst := d.Worst(); worst != "" && worst.Rank() <= c.reject.Rank() {
+		c.exit = 1
+	}
+}
+
+// end gives the summary and the exit status of a run whose designs were added:
+// 2 where a design, a codebook or an option could not be read, a verdict is
+// void, or nothing was judged at all; 1 where there are findings of the grade to
+// reject or worse; else 0. Of r it reads what belongs to no one design.
+func (c *counter) end(r *Result) (Summary, int) {
+	s := c.summary
+	s.Accepted = c.held
+	known := map[string]bool{}
 	for _, b := range r.Books {
 		for _, rule := range b.Rules {
-			rules[rule.ID] = true
+			known[rule.ID] = true
 		}
 	}
-	judged := map[string]bool{}
-	for i := range r.Designs {
-		for j := range r.Designs[i].Verdicts {
-			v := &r.Designs[i].Verdicts[j]
-			judged[v.Rule] = rules[v.Rule]
-			switch v.Outcome {
-			case verdict.Meets:
-				s.Meets++
-			case verdict.Breaks:
-				s.Breaks++
-			case verdict.Unproven:
-				s.Unproven++
-			case verdict.Waived:
-				s.Waived++
-			case verdict.Void:
-				s.Void++
-			case verdict.DoesNotApply:
-				s.DoesNotApply++
-			}
-		}
-	}
-	for _, isRule := range judged { // a finding about waivers is no codebook's rule
-		if isRule {
+	for rule := range c.rules { // a finding about waivers is no codebook's rule
+		if known[rule] {
 			s.Rules++
 		}
 	}
 	s.Judgements = s.Meets + s.Breaks + s.Unproven + s.Waived + s.Void
-	return s
+	if len(r.Problems) > 0 || s.Void > 0 || s.Designs == 0 || s.Rules == 0 || c.unread {
+		return s, 2
+	}
+	return s, c.exit
 }
 
-// ExitOf gives the exit status of a run: 2 where a design, a codebook or an
-// option could not be read, a verdict is void, or nothing was judged at all;
-// 1 where there are findings of rejectFrom or worse; else 0.
-func ExitOf(r *Result, rejectFrom verdict.Grade) int {
-	if len(r.Problems) > 0 || r.Summary.Void > 0 || r.Summary.Designs == 0 || r.Summary.Rules == 0 {
-		return 2
+// interrupted says how far a run came that was called off.
+func interrupted(judged, of int) source.Problem {
+	designs := "designs were"
+	if of == 1 {
+		designs = "design was"
 	}
-	exit := 0
-	for i := range r.Designs {
-		d := &r.Designs[i]
-		if len(d.Problems) > 0 || len(d.Verdicts) == 0 {
-			return 2
-		}
-		if worst := d.Worst(); worst != "" && worst.Rank() <= rejectFrom.Rank() {
-			exit = 1
-		}
+	return source.Problem{
+		Kind: "interrupted", Message: fmt.Sprintf("interrupted: %d of %d %s judged; of the rest nothing is known", judged, of, designs),
 	}
-	return exit
 }

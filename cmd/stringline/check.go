@@ -1,15 +1,17 @@
 package main
 
 import (
+	"context"
 	"fmt"
-	"io"
 	"slices"
+	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
 
 	"stringline/lint"
 	"stringline/lint/report"
+	"stringline/lint/survey"
 	"stringline/lint/verdict"
 )
 
@@ -22,58 +24,112 @@ func (s *streams) check(code *int) *cobra.Command {
 			"judged and why, the headroom of every limit, and what was assumed.\n\n" +
 			"Exit state 0: nothing found at or above the grade to reject. 1: findings.\n" +
 			"2: something could not be read, a verdict is void, no design was found, or a\n" +
-			"rule that is named anywhere is not known. --rule and --trust may be repeated.",
+			"rule that is named anywhere is not known. --rule and --trust may be repeated.\n\n" +
+			"--as json follows schema/check.schema.json. For CI and code hosts: sarif (SARIF\n" +
+			"2.1.0), junit (test reports), annotations (log commands ::error file=...::).\n\n" +
+			"--baseline goes by a file of findings that were accepted at a date: new ones and\n" +
+			"worse ones count, accepted ones are shown and do not, gone ones are told.\n" +
+			"--accept writes that file anew. No stop can be accepted.",
 		Example: "  stringline check\n" +
 			"  stringline check --reject-from stop huts/larch-col.design.hcl\n" +
-			"  stringline check --as json designs > findings.json",
+			"  stringline check --as json designs > findings.json\n" +
+			"  stringline check --baseline accepted.csv --accept",
 	}
 	option := c.Flags()
-	option.String("as", "text", "`FORM` of the output: text or json")
+	option.String("as", "text", "`FORM` of the output: "+strings.Join(checkForms, ", "))
 	option.String("reject-from", "fix", "least `GRADE` with exit state 1: stop, fix or advise")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
+	option.String("baseline", "", "go by `FILE`, a list of findings that were accepted")
+	option.Bool("accept", false, "accept what is found: write the baseline anew")
 	option.StringArray("rule", nil, "judge by this `RULE` alone, such as limits.cold_voltage")
 	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
-		form, err := oneOf(c, "as", "text", "json")
+		form, err := oneOf(c, "as", checkForms...)
 		if err != nil {
 			return err
 		}
-		opts, err := s.page(c)
+		page, err := s.page(c)
 		if err != nil {
 			return err
 		}
-		r, err := s.judgeFor(c, args)
+		request, err := s.checkRequest(c, args)
 		if err != nil {
 			return err
 		}
-		*code = s.write(r.Exit, func(w io.Writer) error {
-			if form == "json" {
-				return report.JSON(w, r)
-			}
-			return report.Text(w, r, opts)
-		})
+		*code = s.checked(c.Context(), form, page, request)
 		return nil
 	}
 	return c
 }
 
-// judgeFor runs the pipeline as a command's options ask.
-func (s *streams) judgeFor(c *cobra.Command, paths []string) (*lint.Result, error) {
+// checkForms are the outputs of check.
+var checkForms = []string{"text", "json", "sarif", "junit", "annotations"}
+
+// checkRequest reads the options of check.
+func (s *streams) checkRequest(c *cobra.Command, paths []string) (request, error) {
 	reject, err := oneOf(c, "reject-from", string(verdict.Stop), string(verdict.Fix), string(verdict.Advise))
 	if err != nil {
-		return nil, err
+		return request{}, err
 	}
-	request := request{paths: paths, rejectFrom: verdict.Grade(reject)}
-	if request.rules, err = names(c, "rule"); err != nil {
-		return nil, err
+	r := request{paths: paths, rejectFrom: verdict.Grade(reject)}
+	if r.rules, err = names(c, "rule"); err != nil {
+		return r, err
 	}
-	if err = request.outside(c); err != nil {
-		return nil, err
+	if err = r.outside(c); err != nil {
+		return r, err
 	}
-	if request.date, err = s.date(c); err != nil {
-		return nil, err
+	if r.date, err = s.date(c); err != nil {
+		return r, err
 	}
-	return s.judge(c.Context(), request)
+	return r, s.baseline(c, &r)
+}
+
+// checked judges and writes. An output grows as designs are judged, where its form
+// allows it; where findings are accepted it is written once that is done.
+func (s *streams) checked(ctx context.Context, form string, page report.Page, r request) int {
+	out := s.grow()
+	var sink report.Sink
+	switch form {
+	case "json":
+		sink = report.NewJSON(out, programVersion, r.date)
+	case "sarif":
+		sink = report.NewSARIF(out)
+	case "junit":
+		sink = report.NewJUnit(out, r.rejectFrom)
+	case "annotations":
+		sink = report.NewAnnotations(out)
+	default:
+		sink = report.NewText(out, page)
+	}
+	if !r.accept {
+		r.each = sink.Design
+		r.quiet = s.outTerminal && (form == "json" || form == "junit") // which write on the same terminal meanwhile
+	}
+	result, err := s.judge(ctx, r)
+	s.closing.Store(true)
+	if result == nil {
+		return s.fail(err)
+	}
+	for _, p := range result.Problems {
+		if p.Kind == "interrupted" {
+			s.say(p.Message)
+		}
+	}
+	if r.accept {
+		if err := s.accept(result, r); err != nil {
+			s.fail(err)
+			result.Exit = 2
+		}
+		for i := range result.Designs {
+			if err := sink.Design(&result.Designs[i]); err != nil {
+				return s.fail(err)
+			}
+		}
+	}
+	if err := sink.End(result); err != nil {
+		return s.fail(err)
+	}
+	return out.end(result.Exit)
 }
 
 // names reads an option that may be repeated. An empty name is one that a script
@@ -113,4 +169,11 @@ type request struct {
 	apart      lint.Isolation // runs the others; nil where nothing can
 	date       string
 	rejectFrom verdict.Grade
+	baseline   *lint.Baseline // nil where there is none
+	file       string         // of the baseline, as it was named
+	accept     bool           // write the baseline anew
+	each       func(*lint.DesignResult) error
+	quiet      bool        // no progress
+	disk       survey.Disk // nil: the process's own
+	dir        string      // that paths are seen from, absolute; "" for the working folder
 }

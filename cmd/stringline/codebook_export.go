@@ -100,7 +100,7 @@ func (r *exportRequest) run(c *cobra.Command, o lint.BookOptions) (string, sourc
 		var key []byte
 		if r.key != "" {
 			var err error
-			if key, err = readKey(r.key); err != nil {
+			if key, err = readSmall(r.key, 1<<16); err != nil {
 				return "", nil, fmt.Errorf("reading the private key: %w", err)
 			}
 		}
@@ -202,21 +202,4 @@ func replaceFile(name string, text []byte) (err error) {
 		return err
 	}
 	return os.Rename(f.Name(), name)
-}
-
-// readKey reads a small regular file; it never waits on a pipe.
-func readKey(name string) (text []byte, err error) {
-	info, err := os.Stat(name)
-	if err != nil {
-		return nil, err
-	}
-	if !info.Mode().IsRegular() {
-		return nil, &fs.PathError{Op: "read", Path: name, Err: errIrregular}
-	}
-	f, err := os.Open(name)
-	if err != nil {
-		return nil, err
-	}
-	defer func() { err = errors.Join(err, f.Close()) }()
-	return io.ReadAll(io.LimitReader(f, 1<<16))
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -18,17 +19,27 @@ func (s *streams) facts(code *int) *cobra.Command {
 		Short: "the computed facts of a design",
 		Long: "Shows every fact of one design, subject by subject: what its data sheets and\n" +
 			"settings say and what follows from them. An unknown fact is an empty entry\n" +
-			"with what to supply. - reads the design from standard input.",
+			"with what to supply. - reads the design from standard input. --series may be\n" +
+			"repeated.",
 		Example: "  stringline facts huts/larch-col.design.hcl\n" +
-			"  stringline facts huts/larch-col.design.hcl --as csv > facts.csv",
+			"  stringline facts huts/larch-col.design.hcl --as csv > facts.csv\n" +
+			"  stringline facts huts/larch-col.design.hcl --as csv --series pv_input.main.1.curve_cold",
 		Args: arguments("DESIGN"),
 	}
 	c.Flags().String("as", "text", "`FORM` of the output: text, json or csv")
+	c.Flags().StringArray("series", nil, "with --as csv: the series `FACT`, a row for each point")
 	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
 		form, err := oneOf(c, "as", "text", "json", "csv")
 		if err != nil {
 			return err
+		}
+		series, err := names(c, "series")
+		if err != nil {
+			return err
+		}
+		if len(series) > 0 && form != "csv" {
+			return errors.New("--series gives the points of a series as a table: it needs --as csv")
 		}
 		opts, err := s.page(c)
 		if err != nil {
@@ -43,6 +54,9 @@ func (s *streams) facts(code *int) *cobra.Command {
 			case "json":
 				return report.FactsJSON(w, d)
 			case "csv":
+				if len(series) > 0 {
+					return report.SeriesCSV(w, d.System, series)
+				}
 				return report.FactsCSV(w, d.System)
 			}
 			return report.Facts(w, d, opts)

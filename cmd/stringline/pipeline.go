@@ -16,15 +16,22 @@ import (
 const programVersion = "0.1.0"
 
 // judge runs the pipeline. An error is about the command line or the process;
-// what is wrong with files is in the result.
+// what is wrong with files is in the result. Of a run that was called off there is
+// a result beside the error.
 func (s *streams) judge(ctx context.Context, r request) (*lint.Result, error) {
-	dir, err := s.dir()
-	if err != nil {
-		return nil, fmt.Errorf("finding the working folder: %w", err)
+	dir, err := r.dir, error(nil)
+	if dir == "" {
+		if dir, err = s.workingDir(); err != nil {
+			return nil, err
+		}
 	}
 	opts := lint.Options{
-		Disk: s.disk, Embedded: rules.Books, WorkingDir: slashed(dir), Date: r.date, RejectFrom: r.rejectFrom,
+		Disk: s.disk, Embedded: rules.Books, WorkingDir: dir, Date: r.date, RejectFrom: r.rejectFrom,
 		Rules: r.rules, Trust: r.trust, Isolation: r.apart, Version: programVersion,
+		Each: r.each, Baseline: r.baseline, WithoutSystems: r.accept,
+	}
+	if r.disk != nil {
+		opts.Disk = r.disk
 	}
 	for _, path := range r.paths {
 		if path == "-" {
@@ -41,10 +48,21 @@ func (s *streams) judge(ctx context.Context, r request) (*lint.Result, error) {
 	if slices.Contains(r.paths, "-") && len(r.paths) > 1 {
 		return nil, fmt.Errorf("- (standard input) stands alone: found %d paths beside it", len(r.paths)-1)
 	}
-	p := s.progress()
-	defer p.done()
-	opts.Progress = p.at
+	if !r.quiet {
+		p := s.progress()
+		defer p.done()
+		opts.Progress = p.at
+	}
 	return lint.Run(ctx, opts)
+}
+
+// workingDir is the folder that paths are seen from, in the pipeline's form.
+func (s *streams) workingDir() (string, error) {
+	dir, err := s.dir()
+	if err != nil {
+		return "", fmt.Errorf("finding the working folder: %w", err)
+	}
+	return slashed(dir), nil
 }
 
 // readAll reads standard input, one byte more than a file may have at most, so

@@ -48,20 +48,24 @@ func (s *streams) commands(code *int) *cobra.Command {
 	}
 	option := root.PersistentFlags()
 	option.String("color", "auto", "`WHEN` to use color: auto, always or never")
-	root.AddCommand(s.check(code), s.facts(code), s.workings(code), s.sheet(code), s.commission(code), s.codebook(code), s.version(code))
+	root.AddCommand(
+		s.check(code),
+		s.facts(code),
+		s.workings(code),
+		s.fit(code),
+		s.sweep(code),
+		s.sheet(code),
+		s.commission(code),
+		s.compare(code),
+		s.codebook(code),
+		s.parts(code),
+		s.start(code),
+		s.tidy(code),
+		s.version(code),
+	)
 	// Completion scripts stay at hand without standing among the commands.
 	root.CompletionOptions.HiddenDefaultCmd = true
-	root.SetHelpCommand(&cobra.Command{
-		Use: "help [COMMAND]", Short: "tell about a command", Hidden: true,
-		RunE: func(_ *cobra.Command, args []string) error {
-			about, rest, err := root.Find(args)
-			if err != nil || len(rest) > 0 {
-				return unknownCommand(root, strings.Join(args, " "))
-			}
-			*code = s.write(0, func(w io.Writer) error { return text(w, helpOf(about)) })
-			return nil
-		},
-	})
+	root.SetHelpCommand(s.help(root, code))
 	root.SetHelpFunc(func(c *cobra.Command, _ []string) {
 		*code = s.write(0, func(w io.Writer) error { return text(w, helpOf(c)) })
 	})
@@ -69,7 +73,36 @@ func (s *streams) commands(code *int) *cobra.Command {
 	root.SetUsageFunc(func(*cobra.Command) error { return nil })
 	root.SetOut(s.out)
 	root.SetErr(s.err)
+	s.completions(root)
 	return root
+}
+
+// help tells about a command, or writes the manual page.
+func (s *streams) help(root *cobra.Command, code *int) *cobra.Command {
+	c := &cobra.Command{Use: "help [COMMAND]", Short: "tell about a command", Hidden: true}
+	c.Flags().Bool("manual", false, "write the manual page, for man(1)")
+	c.RunE = func(c *cobra.Command, args []string) error {
+		whole, err := c.Flags().GetBool("manual")
+		if err != nil {
+			return fmt.Errorf("reading --manual: %w", err)
+		}
+		if whole && len(args) > 0 {
+			return fmt.Errorf("--manual is the page of the whole program: found %q beside it", args[0])
+		}
+		about, rest, err := root.Find(args)
+		if err != nil || len(rest) > 0 {
+			return unknownCommand(root, strings.Join(args, " "))
+		}
+		*code = s.write(0, func(w io.Writer) error {
+			if whole {
+				return text(w, manual(root))
+			}
+			return text(w, helpOf(about))
+		})
+		return nil
+	}
+	s.completions(c) // it is not among the root's commands yet
+	return c
 }
 
 func text(w io.Writer, words string) error {

@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"flag"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -39,7 +40,9 @@ func TestScripts(t *testing.T) {
 			e.Setenv("ESC", "\x1b")
 			e.Setenv("NL", "\n")
 			e.Setenv("NO_COLOR", "")
-			return nil
+			program, err := exec.LookPath("stringline")
+			e.Setenv("STRINGLINE", program) // for scripts that change PATH
+			return err
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
 			"exits": exits, "edit": edit, "example": example, "full": full,
@@ -116,6 +119,8 @@ func TestExamplesFitTheSchemas(t *testing.T) {
 	}{
 		{"check.schema.json", []string{"check", "--as", "json"}},
 		{"facts.schema.json", []string{"facts", "--as", "json"}},
+		{"fit.schema.json", []string{"fit", "--most", "30", "--years", "2", "--as", "json"}},
+		{"sweep.schema.json", []string{"sweep", "--over", "site.coldest=-20degC..0degC/10K", "--without-year", "--as", "json"}},
 	} {
 		schema, err := jsonschema.NewCompiler().Compile(filepath.Join("../../schema", c.schema))
 		if err != nil {
@@ -133,6 +138,31 @@ func TestExamplesFitTheSchemas(t *testing.T) {
 			if err := schema.Validate(doc); err != nil {
 				t.Errorf("%v %s: %v", c.args, design, err)
 			}
+		}
+	}
+}
+
+// TestComparisonsFitTheSchema does the same for what compare writes.
+func TestComparisonsFitTheSchema(t *testing.T) {
+	schema, err := jsonschema.NewCompiler().Compile("../../schema/compare.schema.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, pair := range [][2]string{
+		{"hut/hut.design.hcl", "hut/hut-broken.design.hcl"}, {"growth/growth-12.design.hcl", "growth/growth-48.design.hcl"},
+		{"ranch/ranch-broken.design.hcl", "boat/boat.design.hcl"}, {"clinic", "nowhere"},
+	} {
+		s, out, said := testStreams(nil)
+		code := run(t.Context(), []string{"compare", "--as", "json", "../../examples/" + pair[0], "../../examples/" + pair[1]}, s)
+		doc, err := jsonschema.UnmarshalJSON(out)
+		if err != nil {
+			t.Fatalf("%v: exit state %d, %v, said %q", pair, code, err, said)
+		}
+		if err := schema.Validate(doc); err != nil {
+			t.Errorf("%v: %v", pair, err)
+		}
+		if exit := doc.(map[string]any)["exit"]; fmt.Sprint(exit) != fmt.Sprint(code) {
+			t.Errorf("%v: exit state %d, the document says %v", pair, code, exit)
 		}
 	}
 }

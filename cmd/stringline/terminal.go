@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bufio"
 	"errors"
 	"fmt"
 	"io"
@@ -17,7 +18,8 @@ import (
 //   - what is said about the run goes to standard error, one line each, after
 //     the program's name, escaped: a path or a design cannot write on the terminal
 //   - an output is built in full before it is written, so that a failure leaves
-//     no half of it behind
+//     no half of it behind; that of a check over many designs grows as they are
+//     judged, and one that was called off is closed so that it can be read
 //   - a reader that has gone away is no failure; a full disk is
 
 // write puts a finished output on standard output and gives the exit state:
@@ -33,6 +35,48 @@ func (s *streams) write(code int, build func(io.Writer) error) int {
 	return code
 }
 
+// growing is an output on its way to standard output. What is written is put
+// together into larger pieces; a reader that has gone away takes all of it.
+type growing struct {
+	*bufio.Writer
+	s    *streams
+	gone bool
+}
+
+// pieces is how much of a growing output is written at once.
+const pieces = 64 << 10
+
+func (s *streams) grow() *growing {
+	g := &growing{s: s}
+	g.Writer = bufio.NewWriterSize(writerFunc(func(p []byte) (int, error) {
+		if g.gone {
+			return len(p), nil
+		}
+		n, err := s.out.Write(p)
+		if errors.Is(err, syscall.EPIPE) {
+			g.gone = true
+			return len(p), nil
+		}
+		if err != nil {
+			err = fmt.Errorf("writing the output: %w", err)
+		}
+		return n, err
+	}), pieces)
+	return g
+}
+
+// end writes what is left and gives the exit state: code, or 2 where writing failed.
+func (g *growing) end(code int) int {
+	if err := g.Flush(); err != nil {
+		return g.s.fail(err)
+	}
+	return code
+}
+
+type writerFunc func([]byte) (int, error)
+
+func (f writerFunc) Write(p []byte) (int, error) { return f(p) }
+
 // fail says on standard error what went wrong and gives the exit state 2.
 func (s *streams) fail(err error) int {
 	s.say(err.Error())
@@ -46,6 +90,10 @@ func (s *streams) say(text string) {
 		_, _ = fmt.Fprintf(s.err, "stringline: %s\n", report.Escape(strings.TrimSuffix(line, "\n")))
 	}
 }
+
+// prompt puts a question, or what is wrong with its answer, on standard error: what
+// was asked for goes to standard output alone.
+func (s *streams) prompt(text string) { _, _ = io.WriteString(s.err, text) }
 
 // explain says what is wrong with a command line, then how it is written.
 func (s *streams) explain(what, help string) {

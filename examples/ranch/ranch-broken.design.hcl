@@ -145,7 +145,7 @@ array "south" {
   azimuth  = "180 deg"
   mounting = "roof_standoff"
   declared "us_2023" {
-    on_building              = true
+    on_building = true
     # wrong: an arc in the roof burns on, and firefighters find 228 V
     arc_fault                = false
     rapid_shutdown           = true
@@ -205,8 +205,8 @@ array "south" {
       raceway            = "nonmetallic"
       cable_type         = "thwn2"
       # wrong: white, as if it were at ground
-      marking            = "white"
-      shares_raceway     = false
+      marking        = "white"
+      shares_raceway = false
     }
   }
   breaker {
@@ -228,7 +228,7 @@ array "south" {
     dc_rated   = true
     load_break = true
     # wrong: neither pole is solidly grounded, and one stays live
-    poles      = 1
+    poles = 1
     declared "us_2023" {
       readily_accessible    = true
       lockable              = true

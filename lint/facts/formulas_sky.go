@@ -25,6 +25,11 @@ var siteSky = declare(Entry{Collection: "site", Name: "sky",
 	Formula: "weather year where the site names a weather file; else clear sky (assumed), from latitude, longitude and elevation, with air that swings between coldest and hottest",
 	Source:  "EPW data dictionary; Ineichen and Perez (2002)"},
 	func(s *Site, w *Work) string {
+		if s.withheld {
+			w.lack(WithheldYear)
+			w.Note = "the year of sun was left out of this run"
+			return ""
+		}
 		if !siteWeather.Given(s) {
 			for _, key := range []Key[*Site, float64]{siteLatitude, siteLongitude, siteElevation, siteColdest, siteHottest} {
 				key.Of(w, s)

@@ -21,6 +21,8 @@ type Site struct {
 	weather *weatherFile    // what it holds
 	clear   *weather.Year   // under a clear sky; made by [Site.sky]
 	shared  *Weathers       // with the workshop's other designs
+	// withheld leaves the sky unknown, see [System.WithholdYear].
+	withheld bool
 }
 
 // Grounding is the bonds to ground.

@@ -62,6 +62,42 @@ func (s *Subject) self() *Subject { return s }
 // Design gives the design that the system was made of.
 func (s *System) Design() *design.Design { return s.design }
 
+// WithheldYear is the fact that every figure of a year misses once
+// [System.WithholdYear] was called.
+const WithheldYear = "site.sky"
+
+// WithholdYear leaves every fact that rests on a year of sun unknown, for who
+// judges many variants and cannot wait for a year of each. They then miss
+// [WithheldYear], and so do the verdicts on them: nothing is met for it. It is
+// called before any fact is asked for.
+func (s *System) WithholdYear() { s.subjects["site"][0].typed.(*Site).withheld = true }
+
+// Attribute finds where a fact that is an attribute is written, or would be: the
+// block (its own, the settings or bms inside it, or the part that it names), and
+// the attribute's declaration. block is nil where the design has no such block.
+// ok is false where the id is no attribute's.
+func (s *System) Attribute(id string) (block *design.Block, declared *design.Attribute, ok bool) {
+	about, name, ok := s.split(id)
+	if !ok {
+		return nil, nil, false
+	}
+	e, ok := about.collection.byName[name]
+	if !ok || !e.Attribute {
+		return nil, nil, false
+	}
+	b := about.blockOf(e.group)
+	for b != nil && b.Part != nil {
+		if _, own := b.Values[e.leaf]; own {
+			break
+		}
+		if _, theirs := b.Part.Value(e.leaf); !theirs {
+			break
+		}
+		b = b.Part
+	}
+	return b, e.Language, true
+}
+
 // Subjects gives a collection's subjects in file order; of a single one, that one.
 func (s *System) Subjects(collection string) []*Subject { return s.subjects[collection] }
 

@@ -107,6 +107,7 @@ type reader struct {
 	leaves map[string]leaf
 	tables map[string]*table
 	rule   source.Range // the place to name where a term carries none
+	shelf  *shelf       // nil: every formula stands alone
 	nodes  int
 }
 
@@ -119,6 +120,14 @@ type leaf struct {
 
 // formula compiles a term. around is the place of the call that it stands in.
 func (r *reader) formula(t *ast.Term, around source.Range, depth int) (*formula, *fault) {
+	f, wrong := r.compile(t, around, depth)
+	if wrong != nil {
+		return nil, wrong
+	}
+	return r.shelf.one(f), nil
+}
+
+func (r *reader) compile(t *ast.Term, around source.Range, depth int) (*formula, *fault) {
 	r.nodes++
 	if depth > deepestFormula || r.nodes > largestFormula {
 		return nil, faultAt(around, "the formula is too large: more than %d parts or %d levels", largestFormula, deepestFormula)

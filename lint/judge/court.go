@@ -64,9 +64,9 @@ func (c *court) bench(rule *Rule) *bench {
 	return b
 }
 
-// book gives one codebook's verdicts.
-func (c *court) book(ctx context.Context, b *Book, a *asked) ([]verdict.Verdict, error) {
-	var all []verdict.Verdict
+// book appends one codebook's verdicts.
+func (c *court) book(ctx context.Context, b *Book, a *asked, all []verdict.Verdict) ([]verdict.Verdict, error) {
+	own := keep(c, a.shelf)
 	var left *int // for all rules together
 	if !b.Embedded() {
 		work := a.left
@@ -74,6 +74,7 @@ func (c *court) book(ctx context.Context, b *Book, a *asked) ([]verdict.Verdict,
 	}
 	for i, name := range b.names {
 		bench := c.bench(&b.rules[i])
+		bench.values = own
 		d, ok := a.rules[name]
 		if !ok {
 			var err error
@@ -81,13 +82,16 @@ func (c *court) book(ctx context.Context, b *Book, a *asked) ([]verdict.Verdict,
 				return nil, err
 			}
 		}
-		all = append(all, bench.all(&d, c.system)...)
+		all = bench.add(all, &d, c.system)
 	}
 	return all, nil
 }
 
 // all gives the rule's verdicts: one for every record, and what is owed.
-func (b *bench) all(d *decoded, s *facts.System) []verdict.Verdict {
+func (b *bench) all(d *decoded, s *facts.System) []verdict.Verdict { return b.add(nil, d, s) }
+
+// add appends them.
+func (b *bench) add(all []verdict.Verdict, d *decoded, s *facts.System) []verdict.Verdict {
 	members := s.Subjects(b.rule.Each)
 	fault := d.fault
 	for i := range d.records { // one that names nobody may be about any of them
@@ -97,12 +101,11 @@ func (b *bench) all(d *decoded, s *facts.System) []verdict.Verdict {
 	}
 	switch {
 	case fault != nil && len(members) == 0:
-		return []verdict.Verdict{b.void("system", "", fault)}
+		return append(all, b.void("system", "", fault))
 	case len(members) == 0 && len(d.records) == 0:
 		none := "the design has no " + strings.ReplaceAll(b.rule.Each, "_", " ")
-		return []verdict.Verdict{b.doesNotApply("system", "", none)}
+		return append(all, b.doesNotApply("system", "", none))
 	}
-	var all []verdict.Verdict
 	if fault != nil || len(members) > 0 && d.reading != nil && len(d.reading.missing) > 0 {
 		for _, m := range members {
 			if fault != nil {

@@ -39,12 +39,12 @@ func unbounded() value { return value{low: math.Inf(-1), high: math.Inf(1)} }
 
 func exactly(si float64) value { return value{known: true, si: si, low: si, high: si} }
 
-// evaluate computes a formula over the values of one design. An unknown operand
+// compute computes a formula over the values of one design. An unknown operand
 // makes the result unknown, but where logic decides without it; what is known
 // of its size is carried in low and high, so that an unknown cannot hide a
 // breach. Branches that decide nothing are not looked at: what is out of a
 // table's range there does no harm.
-func (f *formula) evaluate(vs values) (value, *fault) {
+func (f *formula) compute(vs values) (value, *fault) {
 	switch f.op {
 	case "leaf":
 		return f.leaf(vs)

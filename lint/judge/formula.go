@@ -3,6 +3,7 @@ package judge
 import (
 	"fmt"
 	"strings"
+	"sync/atomic"
 
 	"stringline/schema/quantity"
 	"stringline/schema/source"
@@ -31,6 +32,9 @@ type formula struct {
 	at   source.Range // the call in the rule; of a leaf, that of the call around it
 	kind kind
 	unit quantity.Unit // of numbers: dimension, and how people are shown the result
+
+	place int                    // on the shelf of its codebook's records, from 1; 0 where it stands alone
+	ids   atomic.Pointer[string] // the formula in words, its leaves as ids; written when first asked for
 
 	id      string     // leaf
 	number  float64    // number: the constant, SI

@@ -87,6 +87,7 @@ const mostStructures = 512
 type asked struct {
 	structure *structure
 	rules     map[string]decoded // those that read no values
+	shelf     *shelf             // of their formulas
 	left      int                // of mostWork, for those that do
 }
 
@@ -166,14 +167,19 @@ func (j *Judge) Judge(ctx context.Context, s *facts.System) ([]verdict.Verdict, 
 		}
 	}
 	c := &court{judge: j, system: s, places: map[string][]source.Range{}}
-	var all []verdict.Verdict
+	most := 0
+	for _, a := range found {
+		for _, d := range a.rules {
+			most += max(len(d.records), 1)
+		}
+	}
+	all := make([]verdict.Verdict, 0, most)
 	for i, b := range j.books {
 		j.remember(b.Name()+"\x00"+key, found[i])
-		vs, err := c.book(ctx, b, found[i])
-		if err != nil {
+		var err error
+		if all, err = c.book(ctx, b, found[i], all); err != nil {
 			return nil, err
 		}
-		all = append(all, vs...)
 	}
 	verdict.Sort(all)
 	return all, nil
@@ -205,10 +211,10 @@ func ask(ctx context.Context, b *Book, st *structure) (*asked, error) {
 	if err != nil {
 		return nil, fmt.Errorf("evaluating codebook %s: %w", b.Name(), err)
 	}
-	a := &asked{structure: st, rules: map[string]decoded{}}
+	a := &asked{structure: st, rules: map[string]decoded{}, shelf: newShelf()}
 	left := mostWork
 	for _, name := range sortedKeys(answers) {
-		d := decode(b, name, st, answers[name])
+		d := decode(b, name, st, answers[name], a.shelf)
 		if !b.Embedded() {
 			d.bear(b, name, &left)
 		}
@@ -232,14 +238,16 @@ func (b *Book) put(ctx context.Context, rule string, st *structure, vs values, l
 	if err != nil {
 		return decoded{}, fmt.Errorf("evaluating rule %s.%s: %w", b.Name(), rule, err)
 	}
-	d := decode(b, rule, st, a)
+	d := decode(b, rule, st, a, nil)
 	if left != nil {
 		d.bear(b, rule, left)
 	}
 	return d, nil
 }
 
-func decode(b *Book, name string, st *structure, a answer) decoded {
+// decode reads one rule's records. Their formulas are put on the shelf, if there
+// is one.
+func decode(b *Book, name string, st *structure, a answer, s *shelf) decoded {
 	d := decoded{fault: a.fault, reading: a.reading}
 	if d.fault != nil {
 		return d
@@ -251,7 +259,7 @@ func decode(b *Book, name string, st *structure, a answer) decoded {
 	}
 	d.records = make([]record, len(a.records))
 	for i, t := range a.records {
-		r := reader{leaves: st.leaves, tables: b.tables, rule: at}
+		r := reader{leaves: st.leaves, tables: b.tables, rule: at, shelf: s}
 		d.records[i] = r.record(t)
 	}
 	return d

@@ -1,6 +1,8 @@
 package judge
 
 import (
+	"bytes"
+
 	"github.com/open-policy-agent/opa/v1/ast"
 
 	"stringline/schema/source"
@@ -8,17 +10,41 @@ import (
 
 // lint walks all modules of a codebook, and finds out which rules read values.
 func (l *loader) lint(b *Book, rules map[string]*ast.Module) {
+	if l.src.Held {
+		l.readers(b, rules)
+		return
+	}
 	for _, m := range l.shared {
 		l.problems = append(l.problems, b.lintModule(l.shared, m, "")...)
 	}
 	l.problems = append(l.problems, twice(l.shared)...)
-	shared := rulesOf(l.shared)
 	for name, m := range rules {
 		l.problems = append(l.problems, b.lintModule(l.shared, m, name)...)
+	}
+	l.readers(b, rules)
+}
+
+// readers notes which rules read values, themselves or through shared/.
+func (l *loader) readers(b *Book, rules map[string]*ast.Module) {
+	if l.src.Held && !l.anywhere("fact.value") { // an author who hides the name is none of ours
+		return
+	}
+	shared := rulesOf(l.shared)
+	for name, m := range rules {
 		if readsValues(m, valueReaders(b.codebook.Name, shared, m.Rules)) {
 			b.byValue[name] = true
 		}
 	}
+}
+
+// anywhere tells whether a text stands in one of the modules' files.
+func (l *loader) anywhere(text string) bool {
+	for name := range l.parsed {
+		if bytes.Contains(l.files[name], []byte(text)) {
+			return true
+		}
+	}
+	return false
 }
 
 func rulesOf(modules []*ast.Module) []*ast.Rule {

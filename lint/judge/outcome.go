@@ -284,10 +284,7 @@ func (b *bench) margin(v *verdict.Verdict, rec *record, is *value, limits []valu
 
 // rest fills in what a verdict rests on: assumptions, parameters and places.
 func (b *bench) rest(v *verdict.Verdict, from ...[]string) {
-	seen := map[source.Range]bool{}
-	for _, r := range v.At {
-		seen[r] = true
-	}
+	v.At = slices.Clip(v.At) // the subject's own places are shared
 	var done []string
 	for _, ids := range from {
 		if b.relied != nil {
@@ -306,8 +303,7 @@ func (b *bench) rest(v *verdict.Verdict, from ...[]string) {
 			}
 			v.Assumed = append(v.Assumed, b.assumed(id)...)
 			for _, r := range b.at(id) {
-				if !seen[r] {
-					seen[r] = true
+				if !slices.Contains(v.At, r) {
 					v.At = append(v.At, r)
 				}
 			}

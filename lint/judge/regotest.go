@@ -141,7 +141,7 @@ func (t *bookTest) verdicts(c rego.BuiltinContext, operands []*ast.Term) (*ast.T
 	if t.book.byValue[rule] { // what it made of unread values does not count
 		d, err = t.book.put(c.Context, rule, st, court.values, nil)
 	} else {
-		d = decode(t.book, rule, st, answer{records: records.Slice()})
+		d = decode(t.book, rule, st, answer{records: records.Slice()}, nil)
 	}
 	if err != nil {
 		return nil, err

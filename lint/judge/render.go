@@ -11,9 +11,18 @@ import (
 // words writes a formula for people: "1.25 x cable_run.array.south.current".
 // With values the leaves are their numbers instead of their ids, "1.25 x 40 A".
 func (f *formula) words(vs values) string {
+	if vs == nil {
+		if ids := f.ids.Load(); ids != nil {
+			return *ids
+		}
+	}
 	var b strings.Builder
 	f.write(&b, vs, 0)
-	return b.String()
+	words := b.String()
+	if vs == nil {
+		f.ids.Store(&words)
+	}
+	return words
 }
 
 // strength orders operators for brackets: sums 1, products 2, all else 3.

@@ -12,7 +12,7 @@ import (
 // lookup finds the row for the given axis values. Axes that match exactly come
 // first, then the others in their order, each among the rows that are left.
 func (t *table) lookup(at []cell) (cell, error) {
-	left := t.rows
+	left := t.all()
 	for _, exact := range []bool{true, false} {
 		for i := range t.axes {
 			if (t.axes[i].match == "exact") != exact {
@@ -28,15 +28,24 @@ func (t *table) lookup(at []cell) (cell, error) {
 	return t.only(left, at)
 }
 
-func (t *table) only(left []row, at []cell) (cell, error) {
+// all gives the rows to narrow down: places of rows, since rows are large.
+func (t *table) all() []*row {
+	rows := make([]*row, len(t.rows))
+	for i := range t.rows {
+		rows[i] = &t.rows[i]
+	}
+	return rows
+}
+
+func (t *table) only(left []*row, at []cell) (cell, error) {
 	if left[0].none {
 		return cell{}, fmt.Errorf("table %q gives no value for %s", t.name, t.describe(at))
 	}
 	return left[0].value, nil
 }
 
-// narrow keeps the rows that fit on one axis.
-func (t *table) narrow(rows []row, i int, want cell) ([]row, error) {
+// narrow keeps the rows that fit on one axis, in place.
+func (t *table) narrow(rows []*row, i int, want cell) ([]*row, error) {
 	a := &t.axes[i]
 	best, found := 0.0, false
 	if a.kind == number {
@@ -54,21 +63,21 @@ func (t *table) narrow(rows []row, i int, want cell) ([]row, error) {
 			return nil, t.outside(rows, i, want)
 		}
 	}
-	var kept []row
+	kept := rows[:0]
 	for _, r := range rows {
 		c := r.at[i]
 		if a.kind == number && c.si == best || a.kind == word && c.word == want.word || a.kind == yesNo && c.yes == want.yes {
 			kept = append(kept, r)
 		}
 	}
-	if len(kept) == 0 {
+	if len(kept) == 0 { // then nothing was written over
 		return nil, t.outside(rows, i, want)
 	}
 	return kept, nil
 }
 
 // outside says that a value lies beyond the table.
-func (t *table) outside(rows []row, i int, want cell) error {
+func (t *table) outside(rows []*row, i int, want cell) error {
 	a := &t.axes[i]
 	if a.kind != number {
 		return fmt.Errorf("table %q has no row for %s %s", t.name, a.name, a.show(want))
@@ -102,7 +111,7 @@ func (t *table) describe(at []cell) string {
 // interpolate is linear between rows on every axis of numbers that does not
 // match exactly, one axis after the other.
 func (t *table) interpolate(at []cell) (float64, error) {
-	left := t.rows
+	left := t.all()
 	var free []int
 	for i := range t.axes {
 		if t.axes[i].match != "exact" {
@@ -118,13 +127,13 @@ func (t *table) interpolate(at []cell) (float64, error) {
 	return t.between(left, free, at)
 }
 
-func (t *table) between(rows []row, free []int, at []cell) (float64, error) {
+func (t *table) between(rows []*row, free []int, at []cell) (float64, error) {
 	if len(free) == 0 {
 		c, err := t.only(rows, at)
 		return c.si, err
 	}
 	i, want := free[0], at[free[0]].si
-	groups := map[float64][]row{}
+	groups := map[float64][]*row{}
 	var keys []float64
 	for _, r := range rows {
 		v := r.at[i].si

@@ -9,14 +9,16 @@ import (
 
 	"stringline/lint/facts"
 	"stringline/schema/quantity"
+	"stringline/schema/source"
 )
 
-// FactsCSV writes the facts of one design as comma-separated values (RFC 4180)
-// with a head line: id, value, unit, at_least, missing, assumed, means, and what a series runs over. Unknown
-// values are empty; ids in one field are parted by spaces.
+// FactsCSV writes the facts of one design as comma-separated values (RFC 4180, so
+// lines end in CR LF) with a head line: id, value, unit, at_least, missing,
+// assumed, means, and of a series what it runs over and in which unit. Unknown
+// values are empty. A list or a series stands in one field, its values parted by
+// spaces, as do ids; [SeriesCSV] gives a series point by point.
 func FactsCSV(w io.Writer, s *facts.System) error {
-	out := csv.NewWriter(w)
-	rows := [][]string{{"id", "value", "unit", "at_least", "missing", "assumed", "means", "over"}}
+	rows := [][]string{{"id", "value", "unit", "at_least", "missing", "assumed", "means", "over", "over_unit"}}
 	for _, about := range subjects(s) {
 		for _, r := range factsOf(s, about) {
 			f := &r.fact
@@ -24,8 +26,58 @@ func FactsCSV(w io.Writer, s *facts.System) error {
 			if f.AtLeast != nil {
 				bound = machine(*f.AtLeast, f.Unit)
 			}
-			rows = append(rows, []string{f.ID, factCell(f), f.Unit, bound,
-				strings.Join(f.Missing, " "), strings.Join(f.Assumed, " "), r.means, overCell(&r)})
+			rows = append(rows, []string{f.ID, factCell(f), f.Unit, bound, strings.Join(f.Missing, " "), strings.Join(f.Assumed, " "),
+				r.means, strings.Join(machines(r.fact.Over, r.over), " "), r.over})
+		}
+	}
+	return writeCSV(w, rows)
+}
+
+// SeriesCSV writes series of one design point by point, for plots and
+// spreadsheets: id, over, over_unit, value, unit, missing. Of a series that is
+// unknown there is one row without a point, with what to supply. An id that is no
+// series of the design is an error.
+func SeriesCSV(w io.Writer, s *facts.System, ids []string) error {
+	known := map[string]factRow{}
+	var series []string
+	for _, about := range subjects(s) {
+		for _, r := range factsOf(s, about) {
+			known[r.fact.ID] = r
+			if r.fact.Kind == facts.Series {
+				series = append(series, r.fact.ID)
+			}
+		}
+	}
+	rows := [][]string{{"id", "over", "over_unit", "value", "unit", "missing"}}
+	for _, id := range ids {
+		r, there := known[id]
+		switch {
+		case !there:
+			near := ""
+			if name := source.Nearest(id, series); name != "" {
+				near = fmt.Sprintf("; did you mean %q?", name)
+			}
+			return fmt.Errorf("%w%s", unknownFact(id), near)
+		case r.fact.Kind != facts.Series:
+			return fmt.Errorf("the fact %q is no series: it has one value", Escape(id))
+		case !r.fact.Known:
+			rows = append(rows, []string{id, "", r.over, "", r.fact.Unit, strings.Join(r.fact.Missing, " ")})
+			continue
+		}
+		over, values := machines(r.fact.Over, r.over), machines(r.fact.List, r.fact.Unit)
+		for i := range values {
+			rows = append(rows, []string{id, over[i], r.over, values[i], r.fact.Unit, ""})
+		}
+	}
+	return writeCSV(w, rows)
+}
+
+func writeCSV(w io.Writer, rows [][]string) error {
+	out := csv.NewWriter(w)
+	out.UseCRLF = true
+	for _, row := range rows {
+		for i := range row {
+			row[i] = Escape(row[i]) // no field has a line's end of its own
 		}
 	}
 	if err := out.WriteAll(rows); err != nil {
@@ -34,17 +86,13 @@ func FactsCSV(w io.Writer, s *facts.System) error {
 	return nil
 }
 
-// overCell gives what a series runs over: its values, parted by spaces, and its
-// unit.
-func overCell(r *factRow) string {
-	if r.fact.Kind != facts.Series || !r.fact.Known {
-		return ""
+// machines writes SI values in a document unit.
+func machines(list []float64, unit string) []string {
+	texts := make([]string, len(list))
+	for i, v := range list {
+		texts[i] = machine(v, unit)
 	}
-	texts := make([]string, len(r.fact.Over))
-	for i, v := range r.fact.Over {
-		texts[i] = machine(v, r.over)
-	}
-	return strings.TrimSpace(strings.Join(texts, " ") + " " + r.over)
+	return texts
 }
 
 func factCell(f *facts.Fact) string {
@@ -55,11 +103,7 @@ func factCell(f *facts.Fact) string {
 	case facts.Quantity:
 		return machine(f.SI, f.Unit)
 	case facts.Series, facts.List:
-		texts := make([]string, len(f.List))
-		for i, v := range f.List {
-			texts[i] = machine(v, f.Unit)
-		}
-		return strings.Join(texts, " ")
+		return strings.Join(machines(f.List, f.Unit), " ")
 	case facts.YesNo:
 		return strconv.FormatBool(f.Yes)
 	}

@@ -8,14 +8,17 @@ package report
 // Format is the number of the JSON's format.
 const Format = 1
 
+// document is the whole. It is written as it grows (see [NewJSON]): what stands
+// before the designs is known when a run begins, what stands behind them at its end.
 type document struct {
 	Format    int             `json:"format" jsonschema:"number of this format; keys are added within one, never removed or retyped"`
 	Tool      toolEntry       `json:"tool"`
 	Date      string          `json:"date" jsonschema:"yyyy-mm-dd, the day that decides the ends of waivers"`
 	Columns   columnUnit      `json:"columns" jsonschema:"what columns count"`
-	Codebooks []codebookEntry `json:"codebooks" jsonschema:"codebooks that judged at least one design"`
 	Designs   []designEntry   `json:"designs" jsonschema:"ordered by file"`
-	Errors    []errorEntry    `json:"errors" jsonschema:"errors of no one design: a path, a workshop file, a codebook"`
+	Codebooks []codebookEntry `json:"codebooks" jsonschema:"codebooks that judged at least one design"`
+	Baseline  *baselineEntry  `json:"baseline" jsonschema:"what became of the findings that were accepted before; null without a baseline"`
+	Errors    []errorEntry    `json:"errors" jsonschema:"errors of no one design: a path, a workshop file, a codebook, the baseline, a run that was called off"`
 	Exit      int             `json:"exit" jsonschema:"0 nothing at or above the grade to reject; 1 findings; 2 something could not be read, or a verdict is void"`
 	Summary   summaryEntry    `json:"summary"`
 }
@@ -72,6 +75,7 @@ type verdictEntry struct {
 	Params    []string        `json:"params" jsonschema:"names of the codebook's parameters that it rests on"`
 	Waiver    *waiverEntry    `json:"waiver"`
 	Fault     *faultEntry     `json:"fault" jsonschema:"why the rule failed; void verdicts only"`
+	Accepted  *acceptedEntry  `json:"accepted" jsonschema:"the baseline's line for this finding; null where there is none"`
 	Remedy    *string         `json:"remedy"`
 	Source    string          `json:"source" jsonschema:"where the rule comes from"`
 	At        []placeEntry    `json:"at" jsonschema:"the header of the subject's block, then the deciding attributes"`
@@ -95,6 +99,33 @@ type waiverEntry struct {
 	ApprovedBy string      `json:"approved_by"`
 	Expires    string      `json:"expires" jsonschema:"yyyy-mm-dd, in force through that day"`
 	At         *placeEntry `json:"at"`
+}
+
+type acceptedEntry struct {
+	Since    string      `json:"since" jsonschema:"yyyy-mm-dd, the day when it was accepted"`
+	Verdict  outcomeWord `json:"verdict" jsonschema:"as it was then; grade, found and headroom likewise"`
+	Grade    gradeWord   `json:"grade"`
+	Found    *string     `json:"found"`
+	Headroom *float64    `json:"headroom"`
+	Worse    *string     `json:"worse" jsonschema:"why it is worse now, so that it counts as a finding; null where it is not"`
+	At       *placeEntry `json:"at" jsonschema:"its line in the baseline"`
+}
+
+type baselineEntry struct {
+	File     string      `json:"file"`
+	Accepted int         `json:"accepted" jsonschema:"findings that it accepts"`
+	Worse    int         `json:"worse" jsonschema:"findings that got worse since they were accepted"`
+	New      int         `json:"new" jsonschema:"findings that it does not list"`
+	Gone     []goneEntry `json:"gone" jsonschema:"findings that it lists and that are there no more"`
+}
+
+type goneEntry struct {
+	File  string      `json:"file" jsonschema:"the design, relative to the baseline's folder"`
+	Rule  string      `json:"rule"`
+	About string      `json:"about"`
+	Which *string     `json:"which"`
+	Since string      `json:"since"`
+	At    *placeEntry `json:"at"`
 }
 
 type faultEntry struct {
@@ -130,6 +161,8 @@ type summaryEntry struct {
 	Waived       int `json:"waived"`
 	Void         int `json:"void"`
 	DoesNotApply int `json:"does_not_apply"`
+	Accepted     int `json:"accepted" jsonschema:"of those that break or are unproven: accepted by the baseline, and no worse since"`
+	NotJudged    int `json:"not_judged" jsonschema:"designs that a run which was called off did not come to"`
 }
 
 // scalar is a number, a word, a yes or no, or null where unknown.

@@ -14,27 +14,82 @@ import (
 // footnotes writes what a design's verdicts stand on besides its own figures:
 // waivers in force and assumptions. It reports whether there were any.
 func (p *page) footnotes(d *lint.DesignResult) bool {
-	var waived []string
+	var waived, accepted []string
 	for i := range d.Verdicts {
+		if v := &d.Verdicts[i]; v.Held() {
+			accepted = append(accepted, acceptedWords(v))
+		}
 		if v := &d.Verdicts[i]; v.Outcome == verdict.Waived && v.Waiver != nil {
 			waived = append(waived, fmt.Sprintf("%s on %s, until %s", v.Rule, subject(v), v.Waiver.Expires))
 		}
 	}
 	assumed := assumptions(d)
-	if len(waived)+len(assumed) > 0 {
+	if len(accepted)+len(waived)+len(assumed) > 0 {
 		p.blank()
 	}
-	for i, words := range waived {
-		if i == 0 {
-			p.line().put("Waived", plain).to(9).wrap(words, plain)
-		} else {
-			p.line().to(9).wrap(words, plain)
-		}
-	}
+	p.listed("Accepted", accepted)
+	p.listed("Waived", waived)
 	if len(assumed) > 0 {
 		p.line().put("Assumed", plain).to(9).wrap(strings.Join(assumed, "; "), plain)
 	}
-	return len(waived)+len(assumed) > 0
+	return len(accepted)+len(waived)+len(assumed) > 0
+}
+
+// listed writes lines under one word.
+func (p *page) listed(word string, lines []string) {
+	for i, words := range lines {
+		l := p.line()
+		if i == 0 {
+			l.put(word, plain)
+		}
+		l.to(9).wrap(words, plain)
+	}
+}
+
+// acceptedWords says of a finding that a baseline accepts what it is, and how far
+// past its limit.
+func acceptedWords(v *verdict.Verdict) string {
+	words := fmt.Sprintf("%s on %s, since %s: ", v.Rule, subject(v), v.Accepted.Was.Since)
+	if v.Outcome == verdict.Unproven {
+		return words + "unproven, " + string(v.Grade)
+	}
+	words += string(v.Grade)
+	for _, m := range measures(v) {
+		if m.label == "found" || m.label == "over by" || m.label == "short by" || m.label == "off by" {
+			words += ", " + m.label + " " + m.value
+		}
+	}
+	return words
+}
+
+// baseline tells what became of the findings that were accepted before.
+func (p *page) baseline(b *lint.BaselineUse) {
+	if b == nil {
+		return
+	}
+	p.line().wrap(baselineWords(b), plain)
+	var gone []string
+	for i := range b.Gone {
+		gone = append(gone, goneWords(&b.Gone[i]))
+	}
+	p.listed("Gone", gone)
+}
+
+// baselineWords counts a baseline's findings in one sentence.
+func baselineWords(b *lint.BaselineUse) string {
+	text := fmt.Sprintf("Against %s: %s as accepted, %d worse, %d new.", b.Name, count(b.Held, "finding", "findings"), b.Worse, b.Fresh)
+	if len(b.Gone) > 0 {
+		text += fmt.Sprintf(" %d gone; --accept takes them out.", len(b.Gone))
+	}
+	return text
+}
+
+func goneWords(a *verdict.Accepted) string {
+	about := a.About
+	if a.Which != "" {
+		about += ", " + a.Which
+	}
+	return fmt.Sprintf("%s on %s in %s, accepted %s", a.Rule, about, a.File, a.Since)
 }
 
 // assumptions lists every fact that a judgement assumed, with its value; facts
@@ -100,23 +155,10 @@ func assumedValue(s *facts.System, id string) string {
 	return factValue(&f)
 }
 
-// date names the day that decided about waivers, where there was one to decide
-// about.
-func (p *page) date(r *lint.Result) {
-	for i := range r.Designs {
-		for j := range r.Designs[i].Verdicts {
-			if r.Designs[i].Verdicts[j].Waiver != nil {
-				p.line().put("Date", plain).to(9).wrap(r.Date+", which decides the ends of waivers", plain)
-				return
-			}
-		}
-	}
-}
-
 // counts says in one sentence what was done.
-func (p *page) counts(s *lint.Summary) { p.line().wrap(countsWords(s), plain) }
+func (p *page) counts(s *lint.Summary) { p.line().wrap(countWords(s), plain) }
 
-func countsWords(s *lint.Summary) string {
+func countWords(s *lint.Summary) string {
 	n := func(count int) string {
 		if count == 0 {
 			return "none"
@@ -132,6 +174,7 @@ func countsWords(s *lint.Summary) string {
 	return text
 }
 
-func (p *page) caution() {
-	p.line().wrap("Caution: t"+strings.TrimPrefix(Caution, "T"), plain)
-}
+// cautionWords stand in every output that a person may act on.
+const cautionWords = "Caution: t" + caution
+
+func (p *page) caution() { p.line().wrap(cautionWords, plain) }

@@ -70,6 +70,9 @@ func (p *page) item(number int, v *verdict.Verdict) {
 	default:
 		p.compared(v)
 	}
+	if v.Accepted != nil { // and got worse, or it were no item
+		p.label("accepted").wrap("on "+v.Accepted.Was.Since+", and worse now: "+v.Accepted.Worse, plain)
+	}
 	for _, words := range rests(v) {
 		p.label("rests on").wrap(words, plain)
 	}

@@ -24,19 +24,107 @@ const ToolName = "stringline"
 // What is not printable is written as \u escapes, so that the text is also safe
 // to show.
 func JSON(w io.Writer, r *lint.Result) error {
-	return writeJSON(w, documentOf(r))
+	return whole(NewJSON(w, r.Version, r.Date), r)
+}
+
+// NewJSON is [JSON] for a run that goes on: each design is written as it comes
+// and not kept. Version and date are those of the run.
+func NewJSON(w io.Writer, version, date string) Sink {
+	return &jsonSink{w: w, version: version, date: date}
+}
+
+type jsonSink struct {
+	w             io.Writer
+	version, date string
+	designs       int
+}
+
+// head and tail are what stands around the designs of a [document].
+type head struct {
+	Format  int        `json:"format"`
+	Tool    toolEntry  `json:"tool"`
+	Date    string     `json:"date"`
+	Columns columnUnit `json:"columns"`
+}
+
+type tail struct {
+	Codebooks []codebookEntry `json:"codebooks"`
+	Baseline  *baselineEntry  `json:"baseline"`
+	Errors    []errorEntry    `json:"errors"`
+	Exit      int             `json:"exit"`
+	Summary   summaryEntry    `json:"summary"`
+}
+
+func (s *jsonSink) Design(d *lint.DesignResult) error {
+	before := ",\n    "
+	if s.designs == 0 {
+		if err := s.head(); err != nil {
+			return err
+		}
+		before = "[\n    "
+	}
+	s.designs++
+	text, err := indented(designEntryOf(d), "    ")
+	if err != nil {
+		return err
+	}
+	_, err = s.w.Write(append([]byte(before), text...))
+	return err
+}
+
+// head writes the document's beginning, up to the list of designs.
+func (s *jsonSink) head() error {
+	text, err := indented(head{Format, toolEntry{ToolName, s.version}, s.date, "code_points"}, "")
+	if err != nil {
+		return err
+	}
+	_, err = s.w.Write(append(bytes.TrimSuffix(text, []byte("\n}")), ",\n  \"designs\": "...))
+	return err
+}
+
+func (s *jsonSink) End(r *lint.Result) error {
+	close := "\n  ],"
+	if s.designs == 0 {
+		if err := s.head(); err != nil {
+			return err
+		}
+		close = "[],"
+	}
+	end := tail{Codebooks: make([]codebookEntry, 0, len(r.Books)), Errors: errorEntries(r.Problems), Exit: r.Exit, Summary: summaryEntry(r.Summary)}
+	if r.Baseline != nil {
+		end.Baseline = baselineEntryOf(r.Baseline)
+	}
+	for i := range r.Books {
+		end.Codebooks = append(end.Codebooks, codebookEntryOf(&r.Books[i]))
+	}
+	text, err := indented(end, "")
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Fprintf(s.w, "%s%s\n", close, bytes.TrimPrefix(text, []byte("{")))
+	return err
 }
 
 func writeJSON(w io.Writer, value any) error {
+	text, err := indented(value, "")
+	if err != nil {
+		return err
+	}
+	_, err = w.Write(append(text, '\n'))
+	return err
+}
+
+// indented gives a value as JSON over several lines, each but the first behind
+// the prefix, fit to be shown.
+func indented(value any, prefix string) ([]byte, error) {
 	var b bytes.Buffer
 	encoder := json.NewEncoder(&b)
 	encoder.SetEscapeHTML(false)
-	encoder.SetIndent("", "  ")
+	encoder.SetIndent(prefix, "  ")
 	if err := encoder.Encode(value); err != nil {
-		return fmt.Errorf("writing JSON: %w", err)
+		return nil, fmt.Errorf("writing JSON: %w", err)
 	}
-	_, err := w.Write(asciiControls(b.Bytes()))
-	return err
+	return bytes.TrimSuffix(asciiControls(b.Bytes()), []byte("\n")), nil
 }
 
 func marshal(value any) ([]byte, error) {
@@ -77,40 +165,28 @@ func asciiControls(text []byte) []byte {
 	return b.Bytes()
 }
 
-func documentOf(r *lint.Result) document {
-	d := document{
-		Format: Format, Tool: toolEntry{ToolName, r.Version}, Date: r.Date, Columns: "code_points",
-		Codebooks: make([]codebookEntry, 0, len(r.Books)), Designs: make([]designEntry, 0, len(r.Designs)),
-		Errors: errorEntries(r.Problems), Exit: r.Exit,
-		Summary: summaryEntry(r.Summary),
-	}
-	for i := range r.Books {
-		d.Codebooks = append(d.Codebooks, codebookEntryOf(&r.Books[i]))
-	}
-	for i := range r.Designs {
-		d.Designs = append(d.Designs, designEntryOf(&r.Designs[i]))
-	}
-	return d
-}
-
 func codebookEntryOf(b *lint.BookInUse) codebookEntry {
 	e := codebookEntry{
 		Name: b.Name, Version: b.Version, Edition: filled(b.Edition), Digest: b.Digest, Embedded: b.Embedded,
 		Params: make([]parameterEntry, 0, len(b.Parameters)),
 	}
-	for _, p := range b.Parameters {
-		entry := parameterEntry{Name: p.Name, Unit: p.Unit, SetAt: place(p.SetAt)}
-		switch {
-		case p.Value != nil:
-			entry.Value = scalar{number(p.Value)}
-		case p.Yes != nil:
-			entry.Value = scalar{*p.Yes}
-		case p.Word != "":
-			entry.Value = scalar{p.Word}
-		}
-		e.Params = append(e.Params, entry)
+	for i := range b.Parameters {
+		e.Params = append(e.Params, parameterEntryOf(&b.Parameters[i]))
 	}
 	return e
+}
+
+func parameterEntryOf(p *lint.ParameterInUse) parameterEntry {
+	entry := parameterEntry{Name: p.Name, Unit: p.Unit, SetAt: place(p.SetAt)}
+	switch {
+	case p.Value != nil:
+		entry.Value = scalar{number(p.Value)}
+	case p.Yes != nil:
+		entry.Value = scalar{*p.Yes}
+	case p.Word != "":
+		entry.Value = scalar{p.Word}
+	}
+	return entry
 }
 
 func designEntryOf(d *lint.DesignResult) designEntry {
@@ -155,6 +231,9 @@ func verdictEntryOf(v *verdict.Verdict) verdictEntry {
 	if v.Waiver != nil {
 		e.Waiver = &waiverEntry{v.Waiver.Reason, v.Waiver.ApprovedBy, v.Waiver.Expires, place(v.Waiver.At)}
 	}
+	if v.Accepted != nil {
+		e.Accepted = acceptedEntryOf(v.Accepted)
+	}
 	if v.Fault != nil {
 		e.Fault = &faultEntry{v.Fault.Message, place(v.Fault.At)}
 	}
@@ -162,6 +241,22 @@ func verdictEntryOf(v *verdict.Verdict) verdictEntry {
 		if p := place(at); p != nil {
 			e.At = append(e.At, *p)
 		}
+	}
+	return e
+}
+
+func acceptedEntryOf(a *verdict.Acceptance) *acceptedEntry {
+	return &acceptedEntry{
+		Since: a.Was.Since, Verdict: outcomeWord(a.Was.Outcome), Grade: gradeWord(a.Was.Grade), Found: filled(a.Was.Found),
+		Headroom: number(a.Was.Headroom), Worse: filled(a.Worse), At: place(a.Was.At),
+	}
+}
+
+func baselineEntryOf(b *lint.BaselineUse) *baselineEntry {
+	e := &baselineEntry{File: b.Name, Accepted: b.Held, Worse: b.Worse, New: b.Fresh, Gone: make([]goneEntry, 0, len(b.Gone))}
+	for i := range b.Gone {
+		g := &b.Gone[i]
+		e.Gone = append(e.Gone, goneEntry{File: g.File, Rule: g.Rule, About: g.About, Which: filled(g.Which), Since: g.Since, At: place(g.At)})
 	}
 	return e
 }

@@ -139,14 +139,14 @@ func TestJSONKeys(t *testing.T) {
 		}
 	}
 	// errors stands beside designs for what belongs to no one design.
-	has("the document", doc, "format tool date columns codebooks designs errors exit summary")
-	has("summary", doc["summary"], "designs rules judgements meets breaks unproven waived void does_not_apply")
+	has("the document", doc, "format tool date columns codebooks designs baseline errors exit summary")
+	has("summary", doc["summary"], "designs rules judgements meets breaks unproven waived void does_not_apply accepted not_judged")
 	has("a codebook", doc["codebooks"].([]any)[0], "name version edition digest embedded params")
 	has("a parameter", doc["codebooks"].([]any)[1].(map[string]any)["params"].([]any)[0], "name value unit set_at")
 	design := doc["designs"].([]any)[0]
 	has("a design", design, "file workshop name revision digest verdicts errors")
 	for _, v := range design.(map[string]any)["verdicts"].([]any) {
-		has("a verdict", v, "key rule about which verdict grade book_grade title message relation is limits spare headroom because missing assumed params waiver fault remedy source at")
+		has("a verdict", v, "key rule about which verdict grade book_grade title message relation is limits spare headroom because missing assumed params waiver fault accepted remedy source at")
 		for _, key := range []string{"limits", "missing", "assumed", "params", "at"} {
 			if _, ok := v.(map[string]any)[key].([]any); !ok {
 				t.Errorf("%s of a verdict is no list", key)

@@ -14,8 +14,6 @@ type page struct {
 	b     strings.Builder
 	style Style
 	width int // columns that a line may fill
-	// halved says that rules may be missing, so that no design is called clean.
-	halved bool
 }
 
 // newPage clamps the width: below 40 nothing can be laid out, above 100 lines
@@ -41,6 +39,13 @@ func (p *page) labels() int {
 }
 
 func (p *page) values() int { return p.labels() + 9 }
+
+// take gives what stands on the page and empties it.
+func (p *page) take() string {
+	text := strings.Clone(p.b.String()) // without the room to grow that is left
+	p.b.Reset()
+	return text
+}
 
 func (p *page) flush(w io.Writer) error {
 	_, err := io.WriteString(w, p.b.String())

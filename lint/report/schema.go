@@ -15,15 +15,7 @@ import (
 // CheckSchema gives the JSON Schema (draft 2020-12) of what [JSON] writes. It
 // is made from the Go types; a test holds schema/check.schema.json to it.
 func CheckSchema() ([]byte, error) {
-	words := func(list ...any) *jsonschema.Schema { return &jsonschema.Schema{Type: "string", Enum: list} }
-	schema, err := jsonschema.For[document](&jsonschema.ForOptions{TypeSchemas: map[reflect.Type]*jsonschema.Schema{
-		reflect.TypeFor[scalar](): {Types: []string{"number", "string", "boolean", "null"}},
-		reflect.TypeFor[outcomeWord](): words(string(verdict.Meets), string(verdict.Breaks), string(verdict.Unproven),
-			string(verdict.Waived), string(verdict.Void), string(verdict.DoesNotApply)),
-		reflect.TypeFor[gradeWord]():    words(string(verdict.Stop), string(verdict.Fix), string(verdict.Advise)),
-		reflect.TypeFor[relationWord](): words("at_most", "at_least", "equals", "between", "all_equal", "is_true"),
-		reflect.TypeFor[columnUnit]():   words("code_points"),
-	}})
+	schema, err := jsonschema.For[document](&jsonschema.ForOptions{TypeSchemas: wordSchemas()})
 	if err != nil {
 		return nil, fmt.Errorf("making the schema of a check: %w", err)
 	}
@@ -45,6 +37,20 @@ func schemaText(schema *jsonschema.Schema) ([]byte, error) {
 	}
 	b.WriteByte('\n')
 	return b.Bytes(), nil
+}
+
+// wordSchemas gives the schemas of the types that Go's own do not tell in full:
+// words from closed lists, and values of several kinds.
+func wordSchemas() map[reflect.Type]*jsonschema.Schema {
+	words := func(list ...any) *jsonschema.Schema { return &jsonschema.Schema{Type: "string", Enum: list} }
+	return map[reflect.Type]*jsonschema.Schema{
+		reflect.TypeFor[scalar](): {Types: []string{"number", "string", "boolean", "null"}},
+		reflect.TypeFor[outcomeWord](): words(string(verdict.Meets), string(verdict.Breaks), string(verdict.Unproven),
+			string(verdict.Waived), string(verdict.Void), string(verdict.DoesNotApply)),
+		reflect.TypeFor[gradeWord]():    words(string(verdict.Stop), string(verdict.Fix), string(verdict.Advise)),
+		reflect.TypeFor[relationWord](): words("at_most", "at_least", "equals", "between", "all_equal", "is_true"),
+		reflect.TypeFor[columnUnit]():   words("code_points"),
+	}
 }
 
 // tighten says what Go's types cannot: a list is never null here, a null word

@@ -18,8 +18,9 @@ import (
 // what stands against it ("" for nothing worse than a point of advice). problems
 // are those of no one design: they may have kept rules from judging.
 func Summary(d *lint.DesignResult, problems source.Problems) (sentence string, worst verdict.Grade) {
-	p := page{halved: halved(problems)}
-	text, with := p.tally(d).verdictLine()
+	t := tallyOf(d)
+	t.halved = halved(problems)
+	text, with := t.verdictLine()
 	switch with {
 	case inkStop:
 		worst = verdict.Stop
@@ -30,11 +31,13 @@ func Summary(d *lint.DesignResult, problems source.Problems) (sentence string, w
 }
 
 // Caution is what stands on everything that a person may act on.
-const Caution = "These figures support, and do not replace, the code in force, the makers' manuals " +
+const Caution = "T" + caution
+
+const caution = "hese figures support, and do not replace, the code in force, the makers' manuals " +
 	"and a licensed person. Arrays and batteries stay live."
 
 // Counts says in one sentence what a run did.
-func Counts(s *lint.Summary) string { return countsWords(s) }
+func Counts(s *lint.Summary) string { return countWords(s) }
 
 // Findings gives the verdicts that count against a design: by grade, and in a
 // grade what breaks, then void rules, then what is unproven.

@@ -17,32 +17,88 @@ import (
 // headroom of every limit, waivers and assumptions; then what was counted. The
 // worst design comes first.
 func Text(w io.Writer, r *lint.Result, opts Page) error {
-	p := newPage(opts)
+	return whole(NewText(w, opts), r)
+}
+
+// NewText is [Text] for a run that goes on. The worst design comes first, so
+// nothing is written before the end; of each design its text is kept.
+func NewText(w io.Writer, opts Page) Sink {
+	return &textSink{w: w, opts: opts}
+}
+
+type textSink struct {
+	w       io.Writer
+	opts    Page
+	designs []*designText
+}
+
+// designText is one design as the text shows it: all but the sentence that says
+// what to make of it, which waits for what was wrong with no one design.
+type designText struct {
+	file       string
+	head, rest string
+	footnotes  bool // rest ends in them
+	waivers    bool // the day decided about some
+	tally      tally
+}
+
+func (s *textSink) Design(d *lint.DesignResult) error {
+	kept := &designText{file: d.File, tally: tallyOf(d)}
+	p := newPage(s.opts)
+	p.head(d)
+	kept.head = p.take()
+	kept.footnotes = p.design(d)
+	kept.rest = p.take()
+	for i := range d.Verdicts {
+		kept.waivers = kept.waivers || d.Verdicts[i].Waiver != nil
+	}
+	s.designs = append(s.designs, kept)
+	return nil
+}
+
+func (s *textSink) End(r *lint.Result) error {
+	p := newPage(s.opts)
 	if len(r.Problems) > 0 {
 		p.errors(r.Problems)
 		p.blank()
 	}
-	p.halved = halved(r.Problems)
-	designs := p.worstFirst(r.Designs)
-	for i, d := range designs {
-		footnotes := p.design(d)
-		if last := i == 0 && len(designs) == 1; !last || !footnotes {
+	halved, waivers := halved(r.Problems), false
+	for _, d := range s.designs {
+		d.tally.halved = halved
+		waivers = waivers || d.waivers
+	}
+	worstFirst(s.designs)
+	for i, d := range s.designs {
+		p.b.WriteString(d.head)
+		text, with := d.tally.verdictLine()
+		p.line().wrap(text, with)
+		p.b.WriteString(d.rest)
+		if last := i == 0 && len(s.designs) == 1; !last || !d.footnotes {
 			p.blank()
 		}
+		if len(s.designs) == 1 {
+			break // whose lines are counted below
+		}
+		if err := p.flush(s.w); err != nil {
+			return err
+		}
 	}
-	if len(designs) > 1 {
-		p.listing(designs)
+	if len(s.designs) > 1 {
+		p.listing(s.designs)
 		p.blank()
 	}
-	if len(designs) > 0 {
-		p.date(r)
-		if len(designs) == 1 {
-			p.again(designs[0])
+	if len(s.designs) > 0 {
+		if waivers {
+			p.line().put("Date", plain).to(9).wrap(r.Date+", which decides the ends of waivers", plain)
+		}
+		if len(s.designs) == 1 {
+			p.again(s.designs[0])
 		}
 		p.counts(&r.Summary)
+		p.baseline(r.Baseline)
 		p.caution()
 	}
-	return p.flush(w)
+	return p.flush(s.w)
 }
 
 // longPage is how many lines a reader of a terminal can be taken to see at once.
@@ -50,50 +106,53 @@ const longPage = 50
 
 // again repeats at the foot of a long page what its head says about the design:
 // the head has scrolled away.
-func (p *page) again(d *lint.DesignResult) {
+func (p *page) again(d *designText) {
 	if strings.Count(p.b.String(), "\n") < longPage {
 		return
 	}
-	text, with := p.tally(d).verdictLine()
+	text, with := d.tally.verdictLine()
 	p.line().wrap(text, with)
 }
 
 // halved reports problems of no one design that may have kept rules from
 // judging: a workshop file or a codebook that could not be read. A path that
-// leads nowhere takes nothing from the designs that were found.
+// leads nowhere, a run that was called off, or a baseline takes nothing from the
+// designs that were judged.
 func halved(problems source.Problems) bool {
-	return slices.ContainsFunc(problems, func(p source.Problem) bool { return p.Kind != "path" && p.Kind != "no_design" })
+	return slices.ContainsFunc(problems, func(p source.Problem) bool {
+		return !slices.Contains([]string{"path", "no_design", "interrupted", "baseline"}, p.Kind)
+	})
 }
 
 // worstFirst orders designs: those that could not be judged in full, then by
 // their worst finding and how many there are, then as they came.
-func (p *page) worstFirst(designs []lint.DesignResult) []*lint.DesignResult {
-	order := make([]*lint.DesignResult, len(designs))
-	for i := range designs {
-		order[i] = &designs[i]
-	}
-	slices.SortStableFunc(order, func(a, b *lint.DesignResult) int {
-		at, bt := p.tally(a), p.tally(b)
+func worstFirst(designs []*designText) {
+	slices.SortStableFunc(designs, func(a, b *designText) int {
 		return cmp.Or(
-			cmp.Compare(at.rank(), bt.rank()),
-			-cmp.Compare(at.worst(), bt.worst()),
+			cmp.Compare(a.tally.rank(), b.tally.rank()),
+			-cmp.Compare(a.tally.worst(), b.tally.worst()),
 		)
 	})
-	return order
 }
 
 // tally counts what stands against a design, by grade.
 type tally struct {
 	errors, void, judged int
+	held                 int    // findings that a baseline accepts
 	halved               bool   // rules may be missing, see halved
 	found, unproven      [3]int // by verdict.Grade.Rank
 }
 
-func (p *page) tally(d *lint.DesignResult) tally {
-	t := tally{errors: len(d.Problems), halved: p.halved}
+func tallyOf(d *lint.DesignResult) tally {
+	t := tally{errors: len(d.Problems)}
 	for i := range d.Verdicts {
 		v := &d.Verdicts[i]
 		grade := min(v.Grade.Rank(), 2)
+		if v.Held() {
+			t.held++
+			t.judged++
+			continue
+		}
 		switch v.Outcome {
 		case verdict.Breaks:
 			t.found[grade]++
@@ -156,6 +215,9 @@ func (t tally) verdictLine() (text string, with ink) {
 	if t.halved {
 		parts = append(parts, "see the errors above")
 	}
+	if t.held > 0 {
+		parts = append(parts, count(t.held, "accepted finding", "accepted findings"))
+	}
 	all := strings.Join(parts, ", ") + "."
 	switch {
 	case t.found[0]+t.unproven[0] > 0:
@@ -166,17 +228,17 @@ func (t tally) verdictLine() (text string, with ink) {
 		return "To be put right before sign-off: " + all, inkFix
 	case t.found[2]+t.unproven[2] > 0:
 		return "Nothing that stops it; worth knowing: " + all, plain
+	case t.held > 0:
+		return "Nothing found but what was accepted: " + all, plain
 	case t.judged == 0:
 		return "Not judged: no rule in force applies to what this design holds.", inkFix
 	}
 	return "Nothing found against it.", plain
 }
 
-// design writes one design and reports whether it ended in footnotes.
+// design writes what is told of one design below its head, and reports whether it
+// ended in footnotes.
 func (p *page) design(d *lint.DesignResult) bool {
-	p.head(d)
-	text, with := p.tally(d).verdictLine()
-	p.line().wrap(text, with)
 	if len(d.Problems) > 0 {
 		p.blank()
 		p.errors(d.Problems)
@@ -217,11 +279,11 @@ func (p *page) pair(l *line, left, right string) {
 }
 
 // listing closes a run over many designs, so that its end tells all of them.
-func (p *page) listing(designs []*lint.DesignResult) {
+func (p *page) listing(designs []*designText) {
 	p.line().put(fmt.Sprintf("%d DESIGNS, worst first", len(designs)), plain).end()
 	for _, d := range designs {
-		text, with := p.tally(d).verdictLine()
-		l := p.line().put(d.File, plain)
+		text, with := d.tally.verdictLine()
+		l := p.line().put(d.file, plain)
 		if l.at >= 30 || p.narrow() {
 			l.end()
 			l = p.line().to(2)

@@ -90,7 +90,7 @@ func TestVerdictLine(t *testing.T) {
 		{lint.DesignResult{Verdicts: []verdict.Verdict{one(verdict.Breaks, verdict.Stop)}, Problems: make(source.Problems, 1)},
 			"NOT TO BE ENERGIZED: 1 stop found, 1 error in what was read."},
 	} {
-		if got, _ := newPage(Page{}).tally(&c.design).verdictLine(); got != c.want {
+		if got, _ := tallyOf(&c.design).verdictLine(); got != c.want {
 			t.Errorf("got %q, want %q", got, c.want)
 		}
 	}

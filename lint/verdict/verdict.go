@@ -1,5 +1,6 @@
 // Package verdict says what a verdict is: what a rule found about one subject.
-// It knows no design, no fact table and no rule engine.
+// It knows no design, no fact table and no rule engine. Waivers ([Apply]) and a
+// baseline ([ReadBaseline]) say which findings are put up with.
 package verdict
 
 import (
@@ -103,6 +104,7 @@ type Verdict struct {
 	Waivable           bool
 	Waiver             *Waiver
 	Fault              *Fault
+	Accepted           *Acceptance // by a baseline; nil where it does not list the verdict
 	Remedy, Source     string
 	At                 []source.Range // first the subject's block, then the deciding attributes
 }
@@ -111,19 +113,36 @@ type Verdict struct {
 func (v *Verdict) Key() string { return v.Rule + "|" + v.About + "|" + v.Which }
 
 // Finding reports whether the verdict counts against the design: it breaks, is
-// unproven, or is void. An unproven stop is a stop.
+// unproven, or is void, and no baseline accepts it as it is. An unproven stop is
+// a stop.
 func (v *Verdict) Finding() bool {
-	return v.Outcome == Breaks || v.Outcome == Unproven || v.Outcome == Void
+	return (v.Outcome == Breaks || v.Outcome == Unproven || v.Outcome == Void) && !v.Held()
 }
 
-// Sort orders verdicts by grade, rule, about and which.
+// Held reports a finding that a baseline accepts, and that is no worse than it was
+// when it was accepted.
+func (v *Verdict) Held() bool { return v.Accepted != nil && v.Accepted.Worse == "" }
+
+// Sort orders verdicts by grade, rule, about and which; equal ones keep their
+// order. Verdicts are large, so their places are sorted and each moves once.
 func Sort(vs []Verdict) {
-	slices.SortStableFunc(vs, func(a, b Verdict) int {
+	order := make([]int, len(vs))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortFunc(order, func(i, j int) int {
+		a, b := &vs[i], &vs[j]
 		return cmp.Or(
 			cmp.Compare(a.Grade.Rank(), b.Grade.Rank()),
 			cmp.Compare(a.Rule, b.Rule),
 			cmp.Compare(a.About, b.About),
 			cmp.Compare(a.Which, b.Which),
+			cmp.Compare(i, j),
 		)
 	})
+	sorted := make([]Verdict, len(vs))
+	for to, from := range order {
+		sorted[to] = vs[from]
+	}
+	copy(vs, sorted)
 }

@@ -84,17 +84,17 @@ battery "peat-100" {
 }
 
 inverter "sedge-1500" {
-  dc_min        = "20 V"
-  dc_max        = "33 V"
-  continuous    = "1500 W"
-  surge         = "3000 W"
-  surge_time    = "5 s"
-  efficiency    = "92 %"
-  idle          = "12 W"
-  isolated      = true
-  full_power_to = "40 degC"
+  dc_min             = "20 V"
+  dc_max             = "33 V"
+  continuous         = "1500 W"
+  surge              = "3000 W"
+  surge_time         = "5 s"
+  efficiency         = "92 %"
+  idle               = "12 W"
+  isolated           = true
+  full_power_to      = "40 degC"
   charge_current_max = "0 A"
-  ac_voltage    = "230 V"
+  ac_voltage         = "230 V"
 }
 
 converter "rush-20" {

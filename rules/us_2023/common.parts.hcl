@@ -84,17 +84,17 @@ battery "mesa-100" {
 }
 
 inverter "basin-2400" {
-  dc_min        = "40 V"
-  dc_max        = "66 V"
-  continuous    = "2400 W"
-  surge         = "4800 W"
-  surge_time    = "5 s"
-  efficiency    = "92 %"
-  idle          = "15 W"
-  isolated      = true
-  full_power_to = "40 degC"
+  dc_min             = "40 V"
+  dc_max             = "66 V"
+  continuous         = "2400 W"
+  surge              = "4800 W"
+  surge_time         = "5 s"
+  efficiency         = "92 %"
+  idle               = "15 W"
+  isolated           = true
+  full_power_to      = "40 degC"
   charge_current_max = "0 A"
-  ac_voltage    = "120 V"
+  ac_voltage         = "120 V"
 }
 
 converter "gulch-20" {

@@ -23,6 +23,9 @@ type Options struct {
 	Show func(path string) string
 	// Text, if not nil, is the design's text; Files still serves the rest.
 	Text []byte
+	// Texts stand in place of files' own, by the name as shown: of parts files
+	// whose text is being tried out. What the Cache has of those is left alone.
+	Texts map[string][]byte
 	// Parts are the workshop's parts files.
 	Parts []PartsGlob
 	// Declares gives the attributes that a codebook in force asks for, by kind
@@ -64,6 +67,7 @@ func Load(opts Options) *Design {
 		decoder: &decoder{Collector: hcltext.NewCollector(), declares: opts.Declares, refused: map[string]bool{}},
 	}
 	d := l.design
+	d.Shelf = l.shelf
 	d.File = l.shown(opts.Path)
 	text := opts.Text
 	if text == nil {

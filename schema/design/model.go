@@ -177,7 +177,9 @@ type Design struct {
 	Blocks   []*Block // top-level system blocks as they stand in the file
 	// Parts are the parts that the design uses or itself declares, by kind
 	// and name.
-	Parts     map[string]map[string]*Block
+	Parts map[string]map[string]*Block
+	// Shelf holds every part of the files that were read, used or not.
+	Shelf     map[string]map[string]*Block
 	Codebooks []string // the design's own list
 	Weather   *Weather // the file that the site names; nil where it names none
 	Waivers   []*Waiver

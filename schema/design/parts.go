@@ -93,9 +93,9 @@ func (c *PartsCache) entry(name string) *partsEntry {
 }
 
 // load reads and decodes the file once.
-func (e *partsEntry) load(files fs.FS, name, shown string) {
+func (e *partsEntry) load(read func() ([]byte, error), shown string) {
 	e.once.Do(func() {
-		text, err := ReadFile(files, name)
+		text, err := read()
 		if err != nil {
 			e.fault = err
 			return
@@ -168,8 +168,12 @@ func (l *loader) partsFile(g PartsGlob, name string) {
 		l.partsFault(g, shown, fmt.Errorf("the name of a parts file ends in %s", partsSuffix))
 		return
 	}
+	read := func() ([]byte, error) { return ReadFile(l.Files, name) }
 	e := l.Cache.entry(name + "\x00" + shown)
-	e.load(l.Files, name, shown)
+	if text, tried := l.Texts[shown]; tried {
+		e, read = &partsEntry{}, func() ([]byte, error) { return text, nil }
+	}
+	e.load(read, shown)
 	if e.fault != nil {
 		l.partsFault(g, shown, e.fault)
 		return

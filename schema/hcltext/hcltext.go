@@ -43,6 +43,7 @@ type Block struct {
 	Labels    []Label
 	Body      Body
 	Header    source.Range // keyword and labels
+	Open      source.Range // the opening brace
 	Whole     source.Range // to the closing brace
 }
 
@@ -228,7 +229,7 @@ func (c *converter) block(from *hclsyntax.Block) Block {
 	if from.CloseBraceRange.End.Byte > whole.End.Byte {
 		whole.End = from.CloseBraceRange.End
 	}
-	b.Header, b.Whole = c.at(header), c.at(whole)
+	b.Header, b.Open, b.Whole = c.at(header), c.at(from.OpenBraceRange), c.at(whole)
 	if from.Body != nil {
 		b.Body = c.body(from.Body)
 	}

@@ -65,17 +65,17 @@ battery "bench-100" {
 }
 
 inverter "coulee-2400" {
-  dc_min        = "40 V"
-  dc_max        = "66 V"
-  continuous    = "2400 W"
-  surge         = "4800 W"
-  surge_time    = "5 s"
+  dc_min             = "40 V"
+  dc_max             = "66 V"
+  continuous         = "2400 W"
+  surge              = "4800 W"
+  surge_time         = "5 s"
   charge_current_max = "0 A" # it only inverts
-  efficiency    = "92 %"
-  idle          = "15 W"
-  isolated      = true
-  full_power_to = "40 degC"
-  ac_voltage    = "120 V"
+  efficiency         = "92 %"
+  idle               = "15 W"
+  isolated           = true
+  full_power_to      = "40 degC"
+  ac_voltage         = "120 V"
 }
 
 converter "spur-20" {

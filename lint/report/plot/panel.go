@@ -21,7 +21,8 @@ type panel struct {
 // axis maps values in a unit to a stretch of the paper.
 type axis struct {
 	unit     string
-	end      float64 // where it ends, in the unit; all begin at nought
+	begin    float64 // where it begins, in the unit: nought but in sweeps
+	end      float64 // where it ends
 	step     float64 // between ticks
 	from, to float64 // on the paper
 }
@@ -46,7 +47,9 @@ func axisTo(most float64, unit string, steps int) axis {
 // at gives the place of an SI value.
 func (a *axis) at(si float64) float64 { return a.place(inUnit(si, a.unit)) }
 
-func (a *axis) place(value float64) float64 { return a.from + value/a.end*(a.to-a.from) }
+func (a *axis) place(value float64) float64 {
+	return a.from + (value-a.begin)/(a.end-a.begin)*(a.to-a.from)
+}
 
 // inUnit gives an SI value in an axis' unit.
 func inUnit(si float64, unit string) float64 {
@@ -59,8 +62,8 @@ func inUnit(si float64, unit string) float64 {
 // ticks lists the values that carry a number.
 func (a *axis) ticks() []float64 {
 	var all []float64
-	for n := 0; float64(n)*a.step <= a.end*(1+1e-9); n++ {
-		all = append(all, float64(n)*a.step)
+	for n := 0; a.begin+float64(n)*a.step <= a.end+1e-9*a.step; n++ {
+		all = append(all, a.begin+float64(n)*a.step)
 	}
 	return all
 }
@@ -71,8 +74,12 @@ func (f *figure) panel(kind string, height float64, x, y axis) *panel {
 	p := &panel{f: f, top: f.y, height: height, x: x, y: y}
 	p.x.from, p.x.to = left, right
 	p.y.from, p.y.to = p.top+height, p.top
-	f.put(`<g data-panel="%s" data-x-unit="%s" data-y-unit="%s" data-x-end="%s" data-y-end="%s" data-left="%s" data-right="%s" data-bottom="%s" data-top="%s">`,
-		kind, x.unit, y.unit, exact(x.end), exact(y.end), num(left), num(right), num(p.y.from), num(p.y.to))
+	begins := ""
+	if x.begin != 0 || y.begin != 0 {
+		begins = fmt.Sprintf(` data-x-begin="%s" data-y-begin="%s"`, exact(x.begin), exact(y.begin))
+	}
+	f.put(`<g data-panel="%s" data-x-unit="%s" data-y-unit="%s"%s data-x-end="%s" data-y-end="%s" data-left="%s" data-right="%s" data-bottom="%s" data-top="%s">`,
+		kind, escape(x.unit), escape(y.unit), begins, exact(x.end), exact(y.end), num(left), num(right), num(p.y.from), num(p.y.to))
 	f.y += height
 	return p
 }

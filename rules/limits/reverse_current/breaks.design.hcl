@@ -6,7 +6,7 @@ array "south" {
   azimuth  = "180 deg"
   mounting = "open_rack"
   string "short" {
-    panels   = { "fen-200" = 1 }
+    panels = { "fen-200" = 1 }
     cable_run {
       size       = "4 mm2"
       length     = "6 m"

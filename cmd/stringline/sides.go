@@ -1,0 +1,171 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"path"
+	"slices"
+
+	"stringline/lint"
+	"stringline/lint/compare"
+	"stringline/lint/survey"
+	"stringline/schema/source"
+)
+
+// side is what one side of a comparison judges.
+type side struct {
+	request
+	label, commit string
+	name          func(file string) string // by which designs are paired; nil: as they are shown
+	lenient       bool                     // it may hold no design, where the other does
+	absent        bool                     // it does not have the path at all
+	closer        func()
+}
+
+// sides are both.
+type sides struct {
+	was, now side
+	single   bool   // one design on each side are a pair, whatever they are called
+	given    string // the path that was named, where both sides share it
+}
+
+func (b *sides) close() {
+	for _, at := range []*side{&b.was, &b.now} {
+		if at.closer != nil {
+			at.closer()
+		}
+	}
+}
+
+// atOnce is how many pairs of designs are held at one time with all their facts.
+// Beyond it they are judged by and by, and of each only what moved is kept.
+const atOnce = 48
+
+// compareSides judges both sides and compares them.
+func (s *streams) compareSides(ctx context.Context, b *sides, o compare.Options) (*compare.Comparison, error) {
+	if b.was.absent && b.now.absent {
+		return nil, fmt.Errorf("%s: neither side has it", b.given)
+	}
+	was, wasProblems := s.designsOf(&b.was)
+	now, nowProblems := s.designsOf(&b.now)
+	if len(was) <= atOnce && len(now) <= atOnce {
+		return s.compareSome(ctx, b, o, b.was.paths, b.now.paths)
+	}
+	var parts []*compare.Comparison
+	for _, part := range inParts(was, now) {
+		found, err := s.compareSome(ctx, b, o, part.was, part.now)
+		if err != nil {
+			return nil, err
+		}
+		parts = append(parts, found)
+	}
+	// What was wrong with paths came out while they were looked through.
+	parts[0].Was.Problems = append(parts[0].Was.Problems, wasProblems...)
+	parts[0].Now.Problems = append(parts[0].Now.Problems, nowProblems...)
+	return compare.Join(parts...), nil
+}
+
+// compareSome judges and compares the designs at some paths; a side without paths
+// holds none.
+func (s *streams) compareSome(ctx context.Context, b *sides, o compare.Options, was, now []string) (*compare.Comparison, error) {
+	for _, end := range []struct {
+		at    *side
+		paths []string
+		run   *compare.Run
+	}{{&b.was, was, &o.Was}, {&b.now, now, &o.Now}} {
+		*end.run = compare.Run{Label: end.at.label, Commit: end.at.commit, Name: end.at.name, MayLack: end.at.lenient,
+			Result: &lint.Result{Version: programVersion, Date: end.at.date}}
+		if end.at.absent || len(end.paths) == 0 {
+			continue
+		}
+		r := end.at.request
+		r.paths = end.paths
+		result, err := s.judge(ctx, r)
+		if err != nil {
+			return nil, err
+		}
+		end.run.Result = result
+	}
+	if b.single && len(o.Was.Result.Designs) == 1 && len(o.Now.Result.Designs) == 1 {
+		one := func(string) string { return "" }
+		o.Was.Name, o.Now.Name = one, one
+	}
+	return compare.Runs(o), nil
+}
+
+// designsOf lists a side's designs, without judging them: absolute paths by the
+// names that pair them.
+func (s *streams) designsOf(at *side) (map[string]string, source.Problems) {
+	designs := map[string]string{}
+	dir, err := at.dir, error(nil)
+	if dir == "" {
+		if dir, err = s.workingDir(); err != nil {
+			return designs, nil // judging will say it
+		}
+	}
+	if at.absent || slices.Contains(at.paths, "-") {
+		return designs, nil
+	}
+	var on survey.Disk = s.disk
+	if at.disk != nil {
+		on = at.disk
+	}
+	paths := make([]string, len(at.paths))
+	for i, p := range at.paths {
+		paths[i] = slashed(p)
+	}
+	workshops, problems := survey.Find(on, dir, paths)
+	for _, w := range workshops {
+		for _, design := range w.Designs {
+			name := w.Show(design)
+			if at.name != nil {
+				name = at.name(name)
+			}
+			designs[name] = native(path.Join(w.Dir, design))
+		}
+	}
+	return designs, problems
+}
+
+// part is some designs of either side.
+type part struct{ was, now []string }
+
+// inParts deals out designs so that those of one name are in one part. What only
+// one side has is in one part together: there it may be found to have moved.
+func inParts(was, now map[string]string) []part {
+	var alone part
+	var parts []part
+	both := part{}
+	names := make([]string, 0, len(was))
+	for name := range was {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	for _, name := range names {
+		other, ok := now[name]
+		if !ok {
+			alone.was = append(alone.was, was[name])
+			continue
+		}
+		both.was, both.now = append(both.was, was[name]), append(both.now, other)
+		if len(both.was) == atOnce {
+			parts, both = append(parts, both), part{}
+		}
+	}
+	names = names[:0]
+	for name := range now {
+		if _, ok := was[name]; !ok {
+			names = append(names, name)
+		}
+	}
+	slices.Sort(names)
+	for _, name := range names {
+		alone.now = append(alone.now, now[name])
+	}
+	for _, p := range []part{both, alone} {
+		if len(p.was)+len(p.now) > 0 {
+			parts = append(parts, p)
+		}
+	}
+	return parts
+}

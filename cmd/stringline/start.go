@@ -1,0 +1,322 @@
+package main
+
+import (
+	"bufio"
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"stringline/lint"
+	"stringline/lint/report"
+	"stringline/lint/starter"
+	"stringline/lint/verdict"
+)
+
+func (s *streams) start(code *int) *cobra.Command {
+	c := &cobra.Command{
+		Use:   "start [DIR]",
+		Short: "write a first workshop: design, parts, workshop file, git hook",
+		Long: "Writes a first workshop into DIR (the working folder where none is named): a\n" +
+			"design with comments that teach, invented parts to be replaced by data sheets,\n" +
+			"workshop.hcl and a plain git hook. On a terminal it asks what no option answers;\n" +
+			"elsewhere it never waits. An empty answer, or unknown, means that you do not\n" +
+			"know: the value stays out of the file, and check says what hangs on it.\n\n" +
+			"The design is judged before it is written, and what check finds is told. No file\n" +
+			"is ever written over; all files are written or none.",
+		Example: "  stringline start cabin\n" +
+			"  stringline start cabin --code iec --bank-voltage 24V --chemistry lifepo4 \\\n" +
+			"    --batteries 2 --panels 4 --coldest=-27degC --plan yes",
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) > 1 {
+				return fmt.Errorf("start takes one folder and nothing after: found %q", args[1])
+			}
+			return nil
+		},
+	}
+	c.Flags().SortFlags = false // in the order of the questions
+	for _, q := range starter.Questions() {
+		words := "such as " + q.Such
+		if len(q.Words) > 0 {
+			words = "is " + strings.Join(q.Words, ", ")
+		}
+		c.Flags().String(q.Option, "", fmt.Sprintf("%s (`VALUE` %s)", q.Ask, words))
+	}
+	c.RunE = func(c *cobra.Command, args []string) error {
+		dir := "."
+		if len(args) == 1 {
+			if dir = args[0]; dir == "" {
+				return errors.New("the folder's name is empty")
+			}
+		}
+		page, err := s.page(c)
+		if err != nil {
+			return err
+		}
+		answers, err := s.answers(c)
+		if err != nil {
+			return err
+		}
+		*code, err = s.writeWorkshop(c.Context(), slashed(dir), answers, page)
+		return err
+	}
+	return c
+}
+
+// answers takes the options, and on a terminal asks for what they leave open.
+func (s *streams) answers(c *cobra.Command) (starter.Answers, error) {
+	answers := starter.Answers{}
+	in := bufio.NewReader(io.LimitReader(s.in, 1<<20))
+	var missing []string
+	for _, q := range starter.Questions() {
+		given, err := c.Flags().GetString(q.Option)
+		if err != nil {
+			return nil, fmt.Errorf("reading --%s: %w", q.Option, err)
+		}
+		if q.Only != nil && !q.Only(answers) {
+			if c.Flags().Changed(q.Option) {
+				return nil, fmt.Errorf("--%s answers a question that the other answers leave no room for", q.Option)
+			}
+			continue
+		}
+		switch {
+		case c.Flags().Changed(q.Option):
+			answer, err := q.Check(given)
+			if err != nil {
+				return nil, fmt.Errorf("--%w", err)
+			}
+			answers.Set(q.Option, answer)
+		case s.inTerminal:
+			if err := s.ask(in, q, answers); err != nil {
+				return nil, err
+			}
+		case q.Needed:
+			missing = append(missing, "--"+q.Option)
+		default:
+			answers.Set(q.Option, q.Default)
+		}
+	}
+	if len(missing) > 0 {
+		return nil, fmt.Errorf("nobody can be asked here (no terminal): start needs %s", strings.Join(missing, ", "))
+	}
+	return answers, nil
+}
+
+// ask puts one question until the answer can be read.
+func (s *streams) ask(in *bufio.Reader, q starter.Question, answers starter.Answers) error {
+	var words strings.Builder
+	if err := report.Question(&words, q.Ask, q.Why, report.Page{Width: s.width}); err != nil {
+		return err
+	}
+	s.prompt(words.String())
+	for {
+		hint := "such as " + q.Such
+		if len(q.Words) > 0 {
+			hint = strings.Join(q.Words, ", ")
+		}
+		switch {
+		case q.Default != "":
+			hint += "; empty: " + q.Default
+		case q.None:
+			hint += "; empty: none"
+		case !q.Needed:
+			hint += "; empty: left out"
+		}
+		s.prompt("  (" + hint + ") ")
+		line, err := in.ReadString('\n')
+		if err != nil && strings.TrimSpace(line) == "" {
+			return fmt.Errorf("the input ended at the question for %s; nothing was written", q.Option)
+		}
+		answer, wrong := q.Check(line)
+		if wrong == nil {
+			answers.Set(q.Option, answer)
+			return nil
+		}
+		s.prompt("  " + report.Escape(wrong.Error()) + "\n")
+		if err != nil {
+			return fmt.Errorf("the input ended at the question for %s; nothing was written", q.Option)
+		}
+	}
+}
+
+// writeWorkshop writes the files beside where they go, has them judged there, and
+// then gives them their names, all or none.
+func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter.Answers, page report.Page) (code int, err error) {
+	hooks, inGit := hooksPath(native(dir))
+	files, err := starter.Write(answers, hooks)
+	if err != nil {
+		return 2, err
+	}
+	refuse := func(err error) (int, error) { return 2, fmt.Errorf("writing a first workshop into %s: %w", dir, err) }
+	folder := native(dir)
+	for _, f := range files {
+		if _, err := os.Lstat(filepath.Join(folder, filepath.FromSlash(f.Path))); err == nil {
+			return refuse(fmt.Errorf("%s is there already; nothing is written over", f.Path))
+		}
+	}
+	made, err := makeFolders(folder)
+	if err != nil {
+		return refuse(writeFault(err))
+	}
+	whole := false
+	defer func() {
+		if !whole {
+			for _, name := range slices.Backward(made) {
+				_ = os.Remove(name) // only where it is empty, as it was made
+			}
+		}
+	}()
+	beside, err := os.MkdirTemp(folder, ".start-")
+	if err != nil {
+		return refuse(writeFault(err))
+	}
+	defer func() { err = errors.Join(err, os.RemoveAll(beside)) }()
+	for _, f := range files {
+		name := filepath.Join(beside, filepath.FromSlash(f.Path))
+		if err := writeNew(name, f.Text); err != nil {
+			return refuse(writeFault(err))
+		}
+		if f.Run {
+			if err := os.Chmod(name, 0o755); err != nil {
+				return refuse(writeFault(err))
+			}
+		}
+	}
+	judged, err := s.judge(ctx, request{paths: []string{filepath.Join(beside, files[0].Path)}, date: s.now().Format(time.DateOnly), rejectFrom: verdict.Fix})
+	if err != nil {
+		return refuse(err)
+	}
+	if judged.Exit > 1 {
+		return refuse(fmt.Errorf("it could not be judged: %w", problemsOf(judged, filepath.Base(beside))))
+	}
+	more, err := place(beside, folder, files)
+	made = append(made, more...)
+	if err != nil {
+		return refuse(err)
+	}
+	whole = true
+	return s.write(0, func(w io.Writer) error {
+		return report.Started(w, started(report.Start{Folder: dir, Hooks: hooks, InGit: inGit}, files, answers, judged), page)
+	}), nil
+}
+
+// makeFolders makes a folder and those above it, and gives those that were not
+// there.
+func makeFolders(folder string) (made []string, err error) {
+	var missing []string
+	for at := filepath.Clean(folder); ; at = filepath.Dir(at) {
+		if _, err := os.Stat(at); err == nil || at == filepath.Dir(at) {
+			break
+		}
+		missing = append(missing, at)
+	}
+	for _, name := range slices.Backward(missing) {
+		if err := os.Mkdir(name, 0o755); err != nil {
+			return made, err
+		}
+		made = append(made, name)
+	}
+	if info, err := os.Stat(folder); err != nil || !info.IsDir() {
+		return made, errors.Join(errors.New("it is no folder"), err)
+	}
+	return made, nil
+}
+
+// place gives the files their names. Where one cannot have it, those that had are
+// taken away again. It gives the folders that it made.
+func place(beside, folder string, files []starter.File) (made []string, err error) {
+	var placed []string
+	defer func() {
+		if err != nil {
+			for _, name := range placed {
+				_ = os.Remove(name) // the error that led here is told
+			}
+		}
+	}()
+	for _, f := range files {
+		name := filepath.Join(folder, filepath.FromSlash(f.Path))
+		more, err := makeFolders(filepath.Dir(name))
+		if made = append(made, more...); err != nil {
+			return made, writeFault(err)
+		}
+		// Unlike a renamed file, a link never takes the place of another. Where the
+		// disk knows no links the file is written anew, if nothing has its name.
+		if err := os.Link(filepath.Join(beside, filepath.FromSlash(f.Path)), name); err != nil {
+			if err := writeNew(name, f.Text); err != nil {
+				return made, fmt.Errorf("%s: %w", f.Path, writeFault(err))
+			}
+			if f.Run {
+				_ = os.Chmod(name, 0o755) // such a disk may know no modes either
+			}
+		}
+		placed = append(placed, name)
+	}
+	return made, nil
+}
+
+// problemsOf gives what could not be read, in files as they are to be named: nobody
+// knows the folder that they were judged in.
+func problemsOf(r *lint.Result, beside string) error {
+	problems := slices.Clone(r.Problems)
+	for i := range r.Designs {
+		problems = append(problems, r.Designs[i].Problems...)
+	}
+	for i := range problems {
+		if _, name, found := strings.Cut(problems[i].At.File, beside+"/"); found {
+			problems[i].At.File = name
+		}
+	}
+	return problems
+}
+
+// hooksPath gives the folder of hooks as git is to be told it: below the top of the
+// work tree that holds the folder, where there is one.
+func hooksPath(folder string) (hooks string, inGit bool) {
+	full, err := filepath.Abs(folder)
+	if err != nil {
+		return starter.Hooks, false
+	}
+	for top := full; ; top = filepath.Dir(top) {
+		if _, err := os.Lstat(filepath.Join(top, ".git")); err == nil {
+			below, err := filepath.Rel(top, filepath.Join(full, starter.Hooks))
+			if err != nil {
+				return starter.Hooks, true
+			}
+			return filepath.ToSlash(below), true
+		}
+		if top == filepath.Dir(top) {
+			return starter.Hooks, false
+		}
+	}
+}
+
+// started tells the report what was written, what is not known, and what was found.
+func started(out report.Start, files []starter.File, answers starter.Answers, judged *lint.Result) report.Start {
+	out.Summary = judged.Summary
+	for _, f := range files {
+		out.Files = append(out.Files, f.Path)
+	}
+	for _, q := range starter.Questions() {
+		if answers[q.Option] == "" && !q.Needed && !q.None && (q.Only == nil || q.Only(answers)) {
+			out.Unknown = append(out.Unknown, q.Option)
+		}
+	}
+	if answers["plan"] != "yes" {
+		out.Unknown = append(out.Unknown, "plan")
+	}
+	for i := range judged.Designs {
+		for _, v := range judged.Designs[i].Verdicts {
+			if v.Finding() {
+				out.Findings = append(out.Findings, v)
+			}
+		}
+	}
+	return out
+}

@@ -1,0 +1,65 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// On a terminal each question is asked with its reason and an example, and asked
+// again where the answer cannot be read. What an option answers is not asked.
+func TestStartAsks(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "cabin")
+	s, out, said := testStreams(nil)
+	s.inTerminal = true
+	answers := []string{
+		"Larch Col hut", "", "", "iec", "46.5deg", "", "", "-20", "-27 degC", "29 degC", "", "", "12 m",
+		"24 V", "lifepo4", "2", "5 degC", "30 degC", "3.5", "4", "60 W", "4", "", "",
+	}
+	s.in = strings.NewReader(strings.Join(answers, "\n") + "\n")
+	if code := run(t.Context(), []string{"start", dir, "--place", "building"}, s); code != 0 {
+		t.Fatalf("exit state %d: %s", code, said)
+	}
+	for _, want := range []string{
+		"Which code is in force there?\n", "It judges conductors", "(us_2023, iec, marine, vehicle, none) ",
+		"code: nothing can be drawn without it", `found "-20" without a unit`, "panels: expected a whole number, found 3.5",
+		"(such as -27 degC; empty: left out) ", "(yes, no; empty: no) ",
+	} {
+		if !strings.Contains(said.String(), want) {
+			t.Errorf("the questions lack %q:\n%s", want, said)
+		}
+	}
+	for _, none := range []string{"What does it stand in or on?", "By which standard", "moment of starting"} {
+		if strings.Contains(said.String(), none) {
+			t.Errorf("asked needlessly: %q", none)
+		}
+	}
+	if !strings.Contains(out.String(), "Not known, so left out of the design: longitude, elevation, tilt, azimuth,\nplan.") {
+		t.Errorf("put out:\n%s", out)
+	}
+	text, err := os.ReadFile(filepath.Join(dir, "larch-col-hut.design.hcl"))
+	if err != nil || !strings.Contains(string(text), `  latitude = "46.5 deg" #`) || !strings.Contains(string(text), `# longitude = "9.9 deg" # not known yet`) {
+		t.Errorf("the design (%v):\n%s", err, text)
+	}
+	if info, err := os.Stat(filepath.Join(dir, "hooks", "pre-commit")); err != nil || info.Mode().Perm()&0o111 == 0 {
+		t.Errorf("the hook cannot be run: %v, %v", info, err)
+	}
+}
+
+// An input that ends writes nothing, and an answer cannot write on the terminal.
+func TestStartEndsEarly(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "cabin")
+	s, _, said := testStreams(nil)
+	s.inTerminal = true
+	s.in = strings.NewReader("A hut\n\x1b[2Jcastle\n")
+	if code := run(t.Context(), []string{"start", dir}, s); code != 2 {
+		t.Errorf("exit state %d", code)
+	}
+	if !strings.Contains(said.String(), "the input ended at the question for place; nothing was written") || strings.Contains(said.String(), "\x1b") {
+		t.Errorf("said %q", said)
+	}
+	if _, err := os.Stat(dir); err == nil {
+		t.Error("a folder was made")
+	}
+}

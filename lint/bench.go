@@ -1,0 +1,147 @@
+package lint
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"slices"
+
+	"stringline/lint/facts"
+	"stringline/lint/verdict"
+	"stringline/schema/design"
+	"stringline/schema/source"
+)
+
+// Bench judges many texts of one design: its workshop, parts and codebooks are
+// read once, and what rules answer is remembered by the design's structure. Make
+// it with [OpenBench] and end it with [Bench.Close]; in between several goroutines
+// may use it.
+type Bench struct {
+	options Options
+	shelf   *library
+	job     job
+	design  *design.Design
+}
+
+// OpenBench opens the one design that the options name, by Paths or Stdin. The
+// error says that they name none or several, or that it cannot be read at all.
+func OpenBench(ctx context.Context, o Options) (*Bench, error) {
+	if o.Disk == nil || o.Embedded == nil {
+		return nil, errors.New("opening a design: no file system or no codebooks were handed down")
+	}
+	shelf := newLibrary(ctx, o)
+	b, err := openBench(shelf, o)
+	if err != nil {
+		shelf.close()
+		return nil, err
+	}
+	return b, nil
+}
+
+func openBench(shelf *library, o Options) (*Bench, error) {
+	jobs, problems, err := gather(shelf, o)
+	switch {
+	case err != nil:
+		return nil, err
+	case len(problems) > 0:
+		return nil, problems
+	case len(jobs) != 1:
+		return nil, fmt.Errorf("opening a design: the path holds %d designs; name one", len(jobs))
+	}
+	b := &Bench{options: o, shelf: shelf, job: jobs[0]}
+	b.design = b.job.load()
+	if b.design.Head == nil && len(b.design.Blocks) == 0 {
+		return nil, fmt.Errorf("opening a design: %s could not be read:\n%w", b.job.show, b.design.Problems)
+	}
+	b.job.text = b.design.Files[0].Text // a change of the file meanwhile must not mix two texts
+	return b, nil
+}
+
+// Close ends what runs codebooks apart.
+func (b *Bench) Close() { b.shelf.close() }
+
+// Design is the design as it stands in its file.
+func (b *Bench) Design() *design.Design { return b.design }
+
+// Version is that of this program.
+func (b *Bench) Version() string { return b.options.Version }
+
+// Date is the day that ends waivers, yyyy-mm-dd.
+func (b *Bench) Date() string { return b.options.Date }
+
+// Trial says what is judged.
+type Trial struct {
+	// Texts stand in place of the files' own, by their names as shown: the
+	// design's, those of parts files. A file without one is as it stands.
+	Texts map[string][]byte
+	// WithoutYear leaves out what rests on a year of sun: verdicts on it are
+	// unproven and miss [facts.WithheldYear].
+	WithoutYear bool
+}
+
+// Judge judges the design with some texts in place of its own. What is wrong with
+// them is in the result; the error is the context's.
+func (b *Bench) Judge(ctx context.Context, t Trial) (*DesignResult, error) {
+	j := b.job
+	j.withoutYear = t.WithoutYear
+	for name, text := range t.Texts {
+		if name == b.design.File {
+			j.text = text
+			continue
+		}
+		if j.texts == nil {
+			j.texts = map[string][]byte{}
+		}
+		j.texts[name] = text
+	}
+	found, err := j.judge(ctx, b.options, nil) // no baseline: what is accepted in the design is not in a trial
+	if err != nil {
+		return nil, err
+	}
+	return &found, nil
+}
+
+// Reads tells which facts and parameters each rule in force asks for on a design
+// that was judged here, by rule id.
+func (b *Bench) Reads(ctx context.Context, d *DesignResult) (map[string][]string, error) {
+	if d.System == nil {
+		return nil, errors.New("asking what rules read: the design has no facts")
+	}
+	books, _ := b.job.room.inForce(d.System.Design()) // what is wrong with them stands in the design's result
+	return b.job.room.judgeOf(books).Reads(ctx, d.System)
+}
+
+// Problems gives what is wrong with the workshop, its codebooks and the selection
+// of rules. Something must have been judged before.
+func (b *Bench) Problems() source.Problems {
+	jobs := []job{b.job}
+	b.job.room.mutex.Lock()
+	problems := slices.Clone(b.job.room.problems)
+	b.job.room.mutex.Unlock()
+	problems = append(problems, unknownRules(b.options.Rules, jobs)...)
+	problems.Sort()
+	return slices.CompactFunc(problems, func(x, y source.Problem) bool { return x == y })
+}
+
+// Books lists the codebooks that judged so far.
+func (b *Bench) Books() []BookInUse { return booksInUse([]job{b.job}) }
+
+// Awaits tells whether a verdict was left open because the year was left out.
+func Awaits(v *verdict.Verdict) bool {
+	return v.Outcome == verdict.Unproven && slices.Contains(v.Missing, facts.WithheldYear)
+}
+
+// load reads the job's design.
+func (j *job) load() *design.Design {
+	r := j.room
+	show := func(name string) string {
+		if name == j.name {
+			return j.show
+		}
+		return r.place.Show(name)
+	}
+	return design.Load(design.Options{
+		Files: r.place.Tree, Path: j.name, Show: show, Text: j.text, Texts: j.texts,
+		Parts: r.parts(), Declares: r.declares, Cache: &r.cache,
+	})
+}

@@ -1,0 +1,208 @@
+package fit
+
+import (
+	"cmp"
+	"math"
+	"slices"
+)
+
+// The sensible layouts, one after the other.
+
+// Bounds of what is sensible; see the package's comment.
+const (
+	voltageApart = 0.15
+	currentApart = 0.25
+)
+
+// mostLayouts bounds how many layouts are thought of before the best are chosen.
+const mostLayouts = 20000
+
+// enumerate lists the sensible layouts, without the hopeless where asked.
+func (f *finder) enumerate(hopeful bool) *enumeration {
+	e := &enumeration{finder: f, hopeful: hopeful, left: make([]int, len(f.kinds)), groups: make([][]group, len(f.places))}
+	for i, k := range f.kinds {
+		e.left[i] = k.count
+	}
+	e.patterns = f.patterns()
+	e.from(0)
+	return e
+}
+
+// patterns lists the sensible strings: of one kind by kind and length, then those
+// of unlike panels.
+func (f *finder) patterns() [][]int {
+	var all, mixed [][]int
+	for i, k := range f.kinds {
+		for n := 1; n <= k.count; n++ {
+			p := make([]int, len(f.kinds))
+			p[i] = n
+			all = append(all, p)
+		}
+	}
+	p := make([]int, len(f.kinds))
+	var walk func(i int)
+	walk = func(i int) {
+		if len(mixed) >= mostLayouts {
+			return
+		}
+		if i == len(p) {
+			if f.mixes(p) {
+				mixed = append(mixed, slices.Clone(p))
+			}
+			return
+		}
+		for n := 0; n <= f.kinds[i].count; n++ {
+			p[i] = n
+			walk(i + 1)
+		}
+		p[i] = 0
+	}
+	walk(0)
+	slices.SortStableFunc(mixed, func(a, b []int) int {
+		return cmp.Compare((&group{series: a}).count(), (&group{series: b}).count())
+	})
+	return append(all, mixed...)
+}
+
+// mixes tells a string of two or more kinds whose currents agree.
+func (f *finder) mixes(p []int) bool {
+	kinds, least, most := 0, math.Inf(1), 0.0
+	for i, n := range p {
+		if n == 0 {
+			continue
+		}
+		kinds++
+		if a := f.kinds[i].imp; a > 0 {
+			least, most = min(least, a), max(most, a)
+		}
+	}
+	return kinds > 1 && (most == 0 || most <= least*(1+currentApart))
+}
+
+// enumeration walks over the places and gives each its groups.
+type enumeration struct {
+	*finder
+	patterns [][]int
+	left     []int
+	groups   [][]group
+	found    [][][]group
+	more     bool
+	hopeful  bool
+}
+
+// from fills the places from i on.
+func (e *enumeration) from(i int) {
+	if e.more {
+		return
+	}
+	if i == len(e.places) {
+		e.keep()
+		return
+	}
+	e.fill(i, 0)
+}
+
+// fill adds groups to a place, of patterns from the next on, or goes on.
+func (e *enumeration) fill(i, next int) {
+	e.from(i + 1)
+	if e.more || len(e.groups[i]) == len(e.kinds) {
+		return
+	}
+	for n := next; n < len(e.patterns); n++ {
+		g := group{series: e.patterns[n]}
+		if e.twice(i, &g) {
+			continue
+		}
+		for g.parallel = 1; e.take(&g, 1); g.parallel++ {
+			if !e.agrees(i, &g) || e.hopeful && e.hopeless(&e.places[i], &g) {
+				e.take(&g, -g.parallel)
+				break
+			}
+			e.groups[i] = append(e.groups[i], g)
+			e.fill(i, n+1)
+			e.groups[i] = e.groups[i][:len(e.groups[i])-1]
+		}
+		if e.more {
+			return
+		}
+	}
+}
+
+// take takes n strings of a group from what is left, or gives them back. Where
+// there are not enough it gives all that the group had back.
+func (e *enumeration) take(g *group, n int) bool {
+	if n > 0 {
+		for k, c := range g.series {
+			if e.left[k] < n*c {
+				for k, c := range g.series {
+					e.left[k] += (g.parallel - 1) * c
+				}
+				return false
+			}
+		}
+	}
+	for k, c := range g.series {
+		e.left[k] -= n * c
+	}
+	return true
+}
+
+// twice tells that the place has a group of just these kinds.
+func (e *enumeration) twice(i int, g *group) bool {
+	return slices.ContainsFunc(e.groups[i], func(o group) bool {
+		for k := range g.series {
+			if (g.series[k] > 0) != (o.series[k] > 0) {
+				return false
+			}
+		}
+		return true
+	})
+}
+
+// agrees tells that the strings on an input are close enough in voltage.
+func (e *enumeration) agrees(i int, g *group) bool {
+	own := e.sum(g, func(k *kind) float64 { return k.vmp })
+	for j := 0; j <= i; j++ {
+		if e.places[j].charger != e.places[i].charger || e.places[j].input != e.places[i].input {
+			continue
+		}
+		for _, o := range e.groups[j] {
+			other := e.sum(&o, func(k *kind) float64 { return k.vmp })
+			if own > 0 && other > 0 && max(own, other) > min(own, other)*(1+voltageApart) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// keep notes a layout unless it is empty or the mirror image of another.
+func (e *enumeration) keep() {
+	empty := true
+	for i, at := range e.groups {
+		empty = empty && len(at) == 0
+		for j := range i { // of like places the earlier has the larger share
+			if e.places[j].class == e.places[i].class && compareGroups(e.groups[j], at) < 0 {
+				return
+			}
+		}
+	}
+	if empty {
+		return
+	}
+	if len(e.found) >= mostLayouts {
+		e.more = true
+		return
+	}
+	kept := make([][]group, len(e.groups))
+	for i, at := range e.groups {
+		kept[i] = slices.Clone(at)
+	}
+	e.found = append(e.found, kept)
+}
+
+func compareGroups(a, b []group) int {
+	return slices.CompareFunc(a, b, func(x, y group) int {
+		return cmp.Or(cmp.Compare(x.parallel*x.count(), y.parallel*y.count()), slices.Compare(x.series, y.series), cmp.Compare(x.parallel, y.parallel))
+	})
+}

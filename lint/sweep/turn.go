@@ -1,0 +1,234 @@
+package sweep
+
+import (
+	"cmp"
+	"context"
+	"maps"
+	"math"
+	"slices"
+
+	"stringline/lint"
+	"stringline/lint/facts"
+	"stringline/lint/verdict"
+)
+
+// Where verdicts turn, and which facts move.
+
+// none stands for a subject that a point does not have.
+const none = verdict.Outcome("")
+
+func outcome(r *Row, key string) verdict.Outcome {
+	o, _ := r.Outcome(key)
+	if o == "" {
+		return none
+	}
+	return o
+}
+
+// turns finds every change of a verdict along the first axis, for each point of
+// the second; and along the second at the first point of the first, for what turns
+// with it alone. Points that could not be read are passed over.
+func (s *sweeper) turns(ctx context.Context, rows []Row) ([]Turn, error) {
+	var all []Turn
+	first := len(s.axes[0].Points)
+	note := func(key string, axis, from, to, other int) {
+		before, after := outcome(&rows[from], key), outcome(&rows[to], key)
+		if before == after || len(rows[from].Problems)+len(rows[to].Problems) > 0 {
+			return
+		}
+		v, a := s.samples[key], s.axes[axis]
+		all = append(all, Turn{Rule: v.rule, About: v.about, Which: v.which, Title: v.title, Grade: v.grade, Limited: v.limited, Axis: axis, Other: other, Before: before, After: after,
+			Low: a.Points[rows[from].At[axis]], High: a.Points[rows[to].At[axis]]})
+	}
+	for _, key := range slices.Sorted(maps.Keys(s.samples)) {
+		before := len(all)
+		for n := range rows {
+			if rows[n].At[0] == 0 {
+				continue
+			}
+			other := -1
+			if len(s.axes) == 2 {
+				other = n / first
+			}
+			note(key, 0, n-1, n, other)
+		}
+		if len(all) > before || len(s.axes) == 1 {
+			continue
+		}
+		for n := first; n < len(rows); n += first {
+			note(key, 1, n-first, n, 0)
+		}
+	}
+	err := s.parallel(ctx, len(all), func(i int) error { return s.bisect(ctx, &all[i]) })
+	if err != nil {
+		return nil, err
+	}
+	sortTurns(all)
+	return all, nil
+}
+
+func sortTurns(all []Turn) {
+	slices.SortStableFunc(all, func(a, b Turn) int {
+		return cmp.Or(cmp.Compare(a.Grade.Rank(), b.Grade.Rank()), cmp.Compare(a.Rule, b.Rule), cmp.Compare(a.About, b.About), cmp.Compare(a.Which, b.Which),
+			cmp.Compare(a.Axis, b.Axis), cmp.Compare(a.Other, b.Other), cmp.Compare(a.Low.Value, b.Low.Value))
+	})
+}
+
+// bisect narrows a turn down to the axis' tolerance. Where a third outcome lies
+// between the two, it is where the first one ends.
+func (s *sweeper) bisect(ctx context.Context, t *Turn) error {
+	a := s.axes[t.Axis]
+	if !a.Between {
+		return nil
+	}
+	at := make([]Point, len(s.axes))
+	if t.Other >= 0 {
+		at[1-t.Axis] = s.axes[1-t.Axis].Points[t.Other]
+	}
+	key := t.Key()
+	for math.Abs(t.High.Value-t.Low.Value) > a.Tolerance {
+		middle := (t.Low.Value + t.High.Value) / 2
+		if middle == t.Low.Value || middle == t.High.Value {
+			return nil
+		}
+		p := Point{Text: a.text(middle), Value: middle}
+		at[t.Axis] = p
+		found, err := s.outcomeAt(ctx, at, key)
+		if err != nil {
+			return err
+		}
+		if found == t.Before {
+			t.Low = p
+		} else {
+			t.High, t.After = p, found
+		}
+	}
+	return nil
+}
+
+// outcomeAt judges between points. What was tried once is remembered for every
+// rule; a year is computed only where the rule needs one.
+func (s *sweeper) outcomeAt(ctx context.Context, at []Point, key string) (verdict.Outcome, error) {
+	name := ""
+	for _, p := range at {
+		name += p.Text + "\x00"
+	}
+	for _, withoutYear := range []bool{true, false} {
+		from := name
+		if !withoutYear {
+			from += "year"
+		}
+		s.mutex.Lock()
+		found, known := s.tried[from]
+		s.mutex.Unlock()
+		if !known {
+			d, err := s.trial(ctx, at, withoutYear)
+			if err != nil {
+				return "", err
+			}
+			found = map[string]verdict.Outcome{}
+			for i := range d.Verdicts {
+				v := &d.Verdicts[i]
+				found[v.Key()] = v.Outcome
+				if withoutYear && lint.Awaits(v) && !s.options.WithoutYear {
+					found[v.Key()] = awaiting
+				}
+			}
+			s.mutex.Lock()
+			s.tried[from] = found
+			s.mutex.Unlock()
+		}
+		if found[key] != awaiting {
+			return found[key], nil
+		}
+	}
+	return none, nil
+}
+
+const awaiting = verdict.Outcome("awaiting a year")
+
+// columns settles which facts are told: those asked for, else those of limits
+// that move, first those of rules that turn, then by how close they come to their
+// limits.
+func (s *sweeper) columns(rows []Row, turns []Turn) []Column {
+	column := func(id string) Column {
+		c := Column{ID: id}
+		for i := range rows {
+			if f, ok := rows[i].Values[id]; ok {
+				c.Unit = f.Unit
+			}
+		}
+		if w, ok := s.base.System.Work(id); ok {
+			c.Means = w.Entry.Means
+		}
+		return c
+	}
+	var all []Column
+	if s.options.Facts != nil {
+		for _, id := range s.options.Facts {
+			all = append(all, column(id))
+		}
+		return all
+	}
+	type mover struct {
+		id    string
+		turns bool
+		least float64
+	}
+	var movers []mover
+	turning := map[string]bool{}
+	for i := range turns {
+		turning[turns[i].Key()] = true
+	}
+	at := map[string]int{}
+	for _, key := range slices.Sorted(maps.Keys(s.samples)) {
+		v := s.samples[key]
+		if v.limited == "" || !moves(rows, v.limited) {
+			continue
+		}
+		n, told := at[v.limited]
+		if !told {
+			n = len(movers)
+			at[v.limited] = n
+			movers = append(movers, mover{id: v.limited, least: math.Inf(1)})
+		}
+		movers[n].turns = movers[n].turns || turning[key]
+		for i := range rows {
+			if here := rows[i].judged[key]; here != nil && here.headroom != nil {
+				movers[n].least = min(movers[n].least, *here.headroom)
+			}
+		}
+	}
+	slices.SortStableFunc(movers, func(a, b mover) int {
+		if a.turns != b.turns {
+			if a.turns {
+				return -1
+			}
+			return 1
+		}
+		return cmp.Or(cmp.Compare(a.least, b.least), cmp.Compare(a.id, b.id))
+	})
+	for _, m := range movers {
+		all = append(all, column(m.id))
+	}
+	return all
+}
+
+// moves tells a fact that is not the same at every point.
+func moves(rows []Row, id string) bool {
+	var first *facts.Fact
+	for i := range rows {
+		f, ok := rows[i].Values[id]
+		if !ok || len(rows[i].Problems) > 0 {
+			continue
+		}
+		if first == nil {
+			first = &f
+			continue
+		}
+		if f.Known != first.Known || math.Abs(f.SI-first.SI) > 1e-9*math.Max(math.Abs(f.SI), math.Abs(first.SI)) {
+			return true
+		}
+	}
+	return false
+}

@@ -155,17 +155,25 @@ type Acceptance struct {
 	Text                    []byte // the new baseline
 	Added, Renewed, Dropped int    // lines: new; of findings that got worse; gone
 	Refused                 []Refusal
+
+	marks []mark
+}
+
+// mark is a finding of the run and its line in the new baseline.
+type mark struct {
+	design, verdict int
+	line            verdict.Accepted
 }
 
 // Refusal is a finding that was not accepted.
 type Refusal struct{ File, Rule, About, Which, Why string }
 
 // Accept puts the findings of a run that is over into its baseline and drops what
-// is gone; lines of designs and rules that the run did not judge stay. The
-// result's verdicts, counts and exit state become those under the new baseline.
-// The run must have been made with [Options].Baseline, must hold its designs, and
+// is gone; lines of designs and rules that the run did not judge stay. The result
+// stays as it is until [Acceptance.Settle]: a baseline that could not be written
+// accepts nothing. The run must have been made with [Options].Baseline, must hold its designs, and
 // must have read everything: half of a run must not decide what is accepted.
-func Accept(r *Result, rejectFrom verdict.Grade) (*Acceptance, error) {
+func Accept(r *Result) (*Acceptance, error) {
 	switch {
 	case r.Baseline == nil:
 		return nil, errors.New("accepting findings: the run has no baseline")
@@ -186,7 +194,6 @@ func Accept(r *Result, rejectFrom verdict.Grade) (*Acceptance, error) {
 		}
 	}
 	done := &Acceptance{Dropped: len(b.Gone)}
-	counted := counter{reject: rejectFrom, baseline: true}
 	for n := range r.Designs {
 		d := &r.Designs[n]
 		for m := range d.Verdicts {
@@ -211,16 +218,28 @@ func Accept(r *Result, rejectFrom verdict.Grade) (*Acceptance, error) {
 				done.Added++
 				lines = append(lines, now)
 			}
-			v.Accepted = &verdict.Acceptance{Was: now}
+			done.marks = append(done.marks, mark{n, m, now})
 		}
-		counted.add(d)
 	}
 	text, err := verdict.WriteBaseline(lines)
 	if err != nil {
 		return nil, err
 	}
 	done.Text = text
-	r.Summary, r.Exit = counted.end(r)
-	b.Held, b.Worse, b.Fresh, b.Gone = counted.held, counted.worse, counted.fresh, nil
 	return done, nil
+}
+
+// Settle makes the run's verdicts, counts and exit state those under the new
+// baseline, once that is written.
+func (a *Acceptance) Settle(r *Result) {
+	for _, m := range a.marks {
+		r.Designs[m.design].Verdicts[m.verdict].Accepted = &verdict.Acceptance{Was: m.line}
+	}
+	counted := counter{reject: r.RejectFrom, baseline: true}
+	for i := range r.Designs {
+		counted.add(&r.Designs[i])
+	}
+	r.Summary, r.Exit = counted.end(r)
+	b := r.Baseline
+	b.Held, b.Worse, b.Fresh, b.Gone = counted.held, counted.worse, counted.fresh, nil
 }

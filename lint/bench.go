@@ -102,13 +102,16 @@ func (b *Bench) Judge(ctx context.Context, t Trial) (*DesignResult, error) {
 }
 
 // Reads tells which facts and parameters each rule in force asks for on a design
-// that was judged here, by rule id.
-func (b *Bench) Reads(ctx context.Context, d *DesignResult) (map[string][]string, error) {
+// that was judged here, by rule id; and which rules read values by themselves, so
+// that they may ask for more.
+func (b *Bench) Reads(ctx context.Context, d *DesignResult) (ids map[string][]string, byValue map[string]bool, err error) {
 	if d.System == nil {
-		return nil, errors.New("asking what rules read: the design has no facts")
+		return nil, nil, errors.New("asking what rules read: the design has no facts")
 	}
 	books, _ := b.job.room.inForce(d.System.Design()) // what is wrong with them stands in the design's result
-	return b.job.room.judgeOf(books).Reads(ctx, d.System)
+	j := b.job.room.judgeOf(books)
+	ids, err = j.Reads(ctx, d.System)
+	return ids, j.ByValue(), err
 }
 
 // Problems gives what is wrong with the workshop, its codebooks and the selection

@@ -3,6 +3,7 @@ package lint_test
 import (
 	"context"
 	"fmt"
+	"math"
 	"strings"
 	"sync"
 	"testing"
@@ -117,6 +118,20 @@ func TestBenchWithoutYear(t *testing.T) {
 	}
 	if f, _ := short.System.Fact("system.yearly_yield"); f.Known || f.Missing[0] != facts.WithheldYear {
 		t.Errorf("the year's yield without the year: %+v", f)
+	}
+}
+
+// The metal of the hut's PV side by hand: three strings of 3 m in 6 mm2 and an array
+// run of 10 m in 25 mm2, both conductors, copper of 8890 kg/m3 (IEC 60028, from
+// memory).
+func TestConductorMass(t *testing.T) {
+	d, err := benchOf(t, hutTexts(t, 1), "0000.design.hcl", nil).Judge(context.Background(), lint.Trial{WithoutYear: true})
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := 2 * (3*3*6e-6 + 10*25e-6) * 8890
+	if f, ok := d.System.Fact("system.pv_conductor_mass"); !ok || !f.Known || math.Abs(f.SI-want) > 1e-9 {
+		t.Errorf("%+v, want %v kg", f, want)
 	}
 }
 

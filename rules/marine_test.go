@@ -160,3 +160,24 @@ func TestInterruptingTable(t *testing.T) {
 		}
 	}
 }
+
+// TestManagementCells holds the voltages of a cell between which a management system
+// must switch off (from memory) around those that cells are charged to and discharged
+// to: above the ceiling of the book limits by no more than 8 %, and at 2 V for
+// iron phosphate and 2.5 V for NMC, the end of discharge on makers' data sheets (from
+// memory). The books marine and vehicle have the same.
+func TestManagementCells(t *testing.T) {
+	ceiling := codeTableOf(t, "limits", "cell_voltage_max")
+	for _, book := range []string{"marine", "vehicle"} {
+		most, least := codeTableOf(t, book, "bms_cell_most"), codeTableOf(t, book, "bms_cell_least")
+		if most.Status != "from memory" || least.Status != "from memory" || len(most.Rows) != 2 || len(least.Rows) != 2 {
+			t.Errorf("%s: status %q and %q, %d and %d rows", book, most.Status, least.Status, len(most.Rows), len(least.Rows))
+		}
+		for chemistry, end := range map[string]float64{"lifepo4": 2, "nmc": 2.5} {
+			if charged, got := ceiling.at(t, chemistry), most.at(t, chemistry); got <= charged || got > 1.08*charged {
+				t.Errorf("%s, %s: switches off at %g V, charged to %g V", book, chemistry, got, charged)
+			}
+			holdWithin(t, book+" "+chemistry+", end of discharge", least.at(t, chemistry), end, 1e-9)
+		}
+	}
+}

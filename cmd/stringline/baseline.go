@@ -72,9 +72,10 @@ func readSmall(name string, most int64) (text []byte, err error) {
 	return io.ReadAll(io.LimitReader(f, most))
 }
 
-// accept writes the baseline anew, whole or not at all, and says what changed.
+// accept writes the baseline anew, whole or not at all, says what changed, and
+// settles the result by it. Where that fails nothing is accepted, there or here.
 func (s *streams) accept(result *lint.Result, r request) error {
-	done, err := lint.Accept(result, r.rejectFrom)
+	done, err := lint.Accept(result)
 	if err != nil {
 		return err
 	}
@@ -89,6 +90,7 @@ func (s *streams) accept(result *lint.Result, r request) error {
 	if err != nil {
 		return fmt.Errorf("writing the baseline, so that nothing was accepted: %w", err)
 	}
+	done.Settle(result)
 	for _, x := range done.Refused {
 		about := x.About
 		if x.Which != "" {

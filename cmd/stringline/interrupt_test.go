@@ -111,10 +111,13 @@ func TestGrowing(t *testing.T) {
 // BenchmarkCheck is the whole command over one folder; designs=1 is what it is
 // a ratio to. What it writes is thrown away, but counted.
 func BenchmarkCheck(b *testing.B) {
-	for _, n := range []int{1, 2000} {
-		dir := b.TempDir()
+	for _, c := range []struct {
+		n     int
+		forms []string
+	}{{1, checkForms}, {2000, []string{"text", "json"}}} {
+		n, dir := c.n, b.TempDir()
 		manyHuts(b, dir, n)
-		for _, form := range checkForms {
+		for _, form := range c.forms {
 			b.Run(fmt.Sprintf("designs=%d/as=%s", n, form), func(b *testing.B) {
 				b.ReportAllocs()
 				written := 0

@@ -100,6 +100,9 @@ type Arrangement struct {
 	// arrangement is not among the likeliest; empty where all were.
 	NotPut []string
 	Advice int // findings of grade advise
+	// Waived are the verdicts on the panels that a waiver of the design permits,
+	// although it may have been given for another arrangement.
+	Waived []verdict.Verdict
 	// YearlyEnergy in Wh into the banks; nil where it was not computed or is unknown.
 	YearlyEnergy *float64
 	Sky          string // what the year rests on

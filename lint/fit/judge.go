@@ -14,16 +14,16 @@ import (
 )
 
 // restingRules finds the rules that rest on the panels: of what they read, some
-// fact follows from strings.
+// fact follows from strings. One that reads values by itself may read any.
 func (f *finder) restingRules(ctx context.Context) error {
-	reads, err := f.bench.Reads(ctx, f.base)
+	reads, byValue, err := f.bench.Reads(ctx, f.base)
 	if err != nil {
 		return err
 	}
-	f.rests = map[string]bool{}
+	f.rests = byValue
 	known := map[string]bool{}
 	for rule, ids := range reads {
-		f.rests[rule] = slices.ContainsFunc(ids, func(id string) bool {
+		f.rests[rule] = f.rests[rule] || slices.ContainsFunc(ids, func(id string) bool {
 			rests, asked := known[id]
 			if !asked {
 				rests = f.restsOnStrings(id)
@@ -53,6 +53,11 @@ func (f *finder) restsOnStrings(id string) bool {
 		switch w.Entry.Collection {
 		case "strings", "pv_inputs", "panels":
 			return true
+		case "arrays", "chargers", "system":
+			// A formula may give up before it reads its strings.
+			if !w.Entry.Attribute && !w.Fact.Known {
+				return true
+			}
 		}
 		return slices.ContainsFunc(w.Inputs, walk)
 	}
@@ -91,6 +96,8 @@ func (f *finder) judge(ctx context.Context, c candidate, year bool) (*Arrangemen
 		v := &found.Verdicts[i]
 		f.noteLeast(a, v)
 		switch {
+		case v.Outcome == verdict.Waived && f.rests[v.Rule]:
+			a.Waived = append(a.Waived, *v)
 		case !v.Finding():
 		case lint.Awaits(v) && !year:
 			notPut[v.Rule] = true

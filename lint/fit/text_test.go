@@ -243,6 +243,86 @@ func TestUnknown(t *testing.T) {
 	}
 }
 
+// A waiver of the design holds for an arrangement as check would have it, and the
+// arrangement says that it rests on one.
+func TestWaiver(t *testing.T) {
+	texts := farm(t)
+	texts["growth/farm.design.hcl"] += "\nwaiver \"limits.overpanel\" {\n  on      = [\"charger.main\"]\n  reason  = \"its maker wrote that 180 % is borne\"\n  expires = \"2027-01-01\"\n}\n"
+	r := find(t, texts, "growth/farm.design.hcl", fit.Options{Panels: []fit.Panels{{Name: "shale-410", Count: 9}}})
+	waived := 0
+	for _, a := range r.Numbered() {
+		if over := float64(panelsOf(a))*410 > 1.3*60*a.Banks[0].Voltage; over != (len(a.Waived) == 1 && a.Waived[0].Rule == "limits.overpanel") {
+			t.Errorf("%+v: waived %v, over %v", a.Strings, a.Waived, over)
+		} else if over {
+			waived++
+		}
+	}
+	if waived == 0 {
+		t.Error("no arrangement rests on the waiver")
+	}
+	takeAll(t, texts, "growth/farm.design.hcl", r)
+}
+
+func panelsOf(a *fit.Arrangement) (n int) {
+	for _, s := range a.Strings {
+		for _, p := range s.Series {
+			n += p.Count * s.Parallel
+		}
+	}
+	return n
+}
+
+// A rule that reads values by itself rests on whatever it may read: what the design
+// breaks of it today is no excuse for an arrangement.
+func TestRuleByValue(t *testing.T) {
+	texts := farm(t)
+	texts["growth/workshop.hcl"] += "\ncodebook \"house\" {\n  path = \"codebooks/house\"\n}\n"
+	texts["growth/codebooks/house/codebook.hcl"] = "name    = \"house\"\nversion = \"1.0.0\"\n"
+	texts["growth/codebooks/house/low/rule.rego"] = `# METADATA
+# title: Strings below forty volts
+# description: So that whoever works on our roofs meets no more.
+# custom:
+#   grade: fix
+#   each: pv_inputs
+#   source: common practice
+#   remedy: take panels out of series
+package codebooks.house.low
+
+check contains {"about": i.id, "is": fact.number(fact.value(i.voc_cold), "V"), "at_most": fact.number(40, "V")} if some i in input.pv_inputs
+`
+	opts := options(texts, "growth/farm.design.hcl")
+	opts.Trust = []string{"house"}
+	bench, err := lint.OpenBench(context.Background(), opts)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer bench.Close()
+	r, err := fit.Find(context.Background(), bench, fit.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(r.Answers) > 0 || len(r.Stopped) == 0 || !slices.ContainsFunc(r.Stopped, func(g fit.Group) bool { return g.Rule == "house.low" }) {
+		t.Errorf("%d answers; one panel makes 41.3 V in the cold; stopped: %+v", len(r.Answers), r.Stopped)
+	}
+}
+
+// A charger without an array gets one: a copy of another charger's.
+func TestChargerWithoutArray(t *testing.T) {
+	texts := example(t, "clinic")
+	text := texts["clinic/clinic.design.hcl"]
+	from := strings.Index(text, "array \"west\" {")
+	to := from + strings.Index(text[from:], "\n}\n") + 3
+	texts["clinic/clinic.design.hcl"] = text[:from] + text[to:]
+	r := find(t, texts, "clinic/clinic.design.hcl", fit.Options{Panels: []fit.Panels{{Name: "acacia-450", Count: 12}}, Most: 300, Years: 6})
+	i := slices.IndexFunc(r.Answers, func(a *fit.Arrangement) bool {
+		return slices.ContainsFunc(a.Strings, func(s fit.Strings) bool { return s.CopyOf == "east" && s.Charger == "west" })
+	})
+	if i != 0 {
+		t.Errorf("the best of %d answers does not use both chargers: %d", len(r.Answers), i)
+	}
+	takeAll(t, texts, "clinic/clinic.design.hcl", r)
+}
+
 // The bound holds, is told, and the likeliest come first; two runs give the same.
 func TestBound(t *testing.T) {
 	texts := farm(t)

@@ -9,9 +9,8 @@ import (
 )
 
 // Reads tells which facts and parameters each rule asks for on a design, by rule
-// id: the leaves of its records' formulas, sorted. Nothing is evaluated. A rule
-// that calls fact.value has only the leaves of the records that it makes while
-// every value is unknown.
+// id: the leaves of its records' formulas, sorted. Nothing is evaluated. Rules
+// that call fact.value are not among them: see [Judge.ByValue].
 func (j *Judge) Reads(ctx context.Context, s *facts.System) (map[string][]string, error) {
 	all := map[string][]string{}
 	for _, b := range j.books {
@@ -29,6 +28,18 @@ func (j *Judge) Reads(ctx context.Context, s *facts.System) (map[string][]string
 		}
 	}
 	return all, nil
+}
+
+// ByValue lists the rules, by id, that call fact.value: what they read hangs on the
+// values that they read, so that [Judge.Reads] does not tell it.
+func (j *Judge) ByValue() map[string]bool {
+	all := map[string]bool{}
+	for _, b := range j.books {
+		for name := range b.byValue {
+			all[b.Name()+"."+name] = true
+		}
+	}
+	return all
 }
 
 func (r *record) leaves(into map[string]bool) {

@@ -179,6 +179,9 @@ func arrangementNotes(a *fit.Arrangement) string {
 	if len(a.NotPut) > 0 {
 		notes = append(notes, "not put to "+strings.Join(a.NotPut, ", "))
 	}
+	for i := range a.Waived {
+		notes = append(notes, fmt.Sprintf("waived: %s on %s", a.Waived[i].Rule, a.Waived[i].About))
+	}
 	if a.Advice > 0 {
 		notes = append(notes, count(a.Advice, "point", "points")+" of advice")
 	}
@@ -348,8 +351,12 @@ func (p *page) fitBasis(r *fit.Result) {
 		}
 	}
 	p.line().wrap(text, plain)
-	p.line().wrap(fmt.Sprintf("A year: energy into the banks, for the likeliest %d%s. Energies within 1 %% of the best, then headrooms within 1 %% of the limit, count as equal. "+
-		"Metal: both conductors of the strings' and arrays' runs as designed, area x length x density.", r.Years, sky), plain)
+	year := fmt.Sprintf("A year: energy into the banks, for the likeliest %d%s.", r.Years, sky)
+	if r.Years == 0 {
+		year = "No year was computed: everything is stopped without one."
+	}
+	p.line().wrap(fmt.Sprintf("%s Energies within 1 %% of the best, then headrooms within 1 %% of the limit, count as equal. "+
+		"Metal: both conductors of the strings' and arrays' runs as designed, area x length x density.", year), plain)
 	p.line().wrap("3x2 is three in series, two such strings. Strings on one input agree within 15 % in voltage, unlike panels in a string within 25 % in current; others were not tried.", plain)
 }
 

@@ -46,6 +46,7 @@ type arrangementEntry struct {
 	ConductorMass *float64             `json:"conductor_mass" jsonschema:"kg of the runs of strings and arrays"`
 	Advice        int                  `json:"advice" jsonschema:"findings of grade advise"`
 	NotPut        []string             `json:"not_put" jsonschema:"rules that need a year of sun and were not put"`
+	Waived        []findingEntry       `json:"waived" jsonschema:"what a waiver of the design permits, although it may have been given for another arrangement"`
 	Stops         []findingEntry       `json:"stops"`
 	MustChange    []findingEntry       `json:"must_change" jsonschema:"what hangs on the bank's voltage and must be changed too"`
 	Errors        []errorEntry         `json:"errors" jsonschema:"why its text could not be read"`
@@ -139,7 +140,7 @@ func panelsEntries(list []fit.Panels) []panelsEntry {
 func arrangementEntryOf(a *fit.Arrangement) arrangementEntry {
 	e := arrangementEntry{
 		State: arrangementStateWord(a.State), AsIs: a.AsIs, Banks: []bankEntry{}, Strings: []stringsEntry{}, LeftOver: panelsEntries(a.LeftOver),
-		Sky: filled(a.Sky), Advice: a.Advice, NotPut: list(a.NotPut), Stops: findingEntries(a.Stops), MustChange: findingEntries(a.MustChange), Errors: errorEntries(a.Problems),
+		Sky: filled(a.Sky), Advice: a.Advice, NotPut: list(a.NotPut), Waived: findingEntries(a.Waived), Stops: findingEntries(a.Stops), MustChange: findingEntries(a.MustChange), Errors: errorEntries(a.Problems),
 	}
 	if a.Number > 0 {
 		e.Number = &a.Number

@@ -73,7 +73,7 @@ func checkSchema(t *testing.T) *jsonschema.Schema {
 func TestJSONFitsItsSchema(t *testing.T) {
 	schema := checkSchema(t)
 	for name, r := range map[string]*lint.Result{
-		"sample": run(hut()), "odd": run(oddities()...), "nothing": {Date: "2026-05-02", Exit: 2, Problems: source.Problems{
+		"sample": run(hut()), "accepted": accepted(), "odd": run(oddities()...), "nothing": {Date: "2026-05-02", Exit: 2, Problems: source.Problems{
 			{Kind: "no_design", Message: "no design here", At: source.Range{File: "empty"}}}},
 	} {
 		t.Run(name, func(t *testing.T) {

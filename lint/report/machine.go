@@ -45,9 +45,6 @@ func (n *notice) loudness() int {
 	return loudStop + min(n.verdict.Grade.Rank(), 2)
 }
 
-// quiet reports what a person has put up with, in a waiver or a baseline.
-func (n *notice) quiet() bool { return n.loudness() >= loudAccepted }
-
 // noticesOf gives what is to be told of a design: all but what is met or does not
 // apply. A design that nothing judged is an error too.
 func noticesOf(d *lint.DesignResult) []notice {

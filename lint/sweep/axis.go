@@ -11,6 +11,7 @@ import (
 	"stringline/lint/facts"
 	"stringline/schema/design"
 	"stringline/schema/quantity"
+	"stringline/schema/rewrite"
 	"stringline/schema/source"
 )
 
@@ -59,6 +60,7 @@ type Axis struct {
 	// "slate-410"; "" where it is the design's own.
 	Part string
 
+	panel string // of a string's panels: which; "" for an attribute
 	file  string // that it is written in, as shown
 	start int    // of its block's header
 	unit  quantity.Unit
@@ -74,6 +76,10 @@ type Point struct {
 // axis settles an axis on a design.
 func (s *sweeper) axis(o Over) (*Axis, error) {
 	block, declared, ok := s.base.System.Attribute(o.ID)
+	panel := ""
+	if !ok {
+		block, declared, panel, ok = s.panels(o.ID)
+	}
 	switch {
 	case !ok:
 		return nil, s.noAttribute(o.ID)
@@ -82,7 +88,7 @@ func (s *sweeper) axis(o Over) (*Axis, error) {
 	case block == nil:
 		return nil, fmt.Errorf("%s: the design has no block that it could stand in; write one first", o.ID)
 	}
-	a := &Axis{ID: o.ID, Attribute: declared, file: block.Header.File, start: block.Header.Start.Byte}
+	a := &Axis{ID: o.ID, Attribute: declared, panel: panel, file: block.Header.File, start: block.Header.Start.Byte}
 	if top := topOf(block); top.Kind.Part {
 		a.Part = top.Kind.Name + " " + strconv.Quote(top.Name)
 	}
@@ -96,6 +102,37 @@ func (s *sweeper) axis(o Over) (*Axis, error) {
 		return nil, fmt.Errorf("%s: %w", o.ID, err)
 	}
 	return a, nil
+}
+
+// panels finds how many of a panel stand in series in a string, which is no fact:
+// string.ARRAY.NAME.panels.PANEL.
+func (s *sweeper) panels(id string) (block *design.Block, count *design.Attribute, panel string, ok bool) {
+	about, panel, found := strings.Cut(id, ".panels.")
+	subject, known := s.base.System.Subject(about)
+	if !found || !known || subject.Block() == nil {
+		return nil, nil, "", false
+	}
+	v, given := subject.Block().Values["panels"]
+	if !given || !slices.ContainsFunc(v.Panels, func(p design.PanelCount) bool { return p.Panel == panel }) {
+		return nil, nil, "", false
+	}
+	return subject.Block(), &design.Attribute{Name: "panels", Form: design.Count, Min: v.Attribute.Min, Max: v.Attribute.Max, Means: v.Attribute.Means}, panel, true
+}
+
+// write puts a value in its place.
+func (a *Axis) write(d *rewrite.Document, p Point) error {
+	block := d.At(a.start)
+	if a.panel == "" {
+		return d.Set(block, a.Attribute.Name, a.Attribute.Literal(p.Text))
+	}
+	for _, attribute := range block.Body.Attributes {
+		for _, pair := range attribute.Value.Pairs {
+			if attribute.Name == "panels" && pair.Key == a.panel {
+				return d.Replace(pair.Value.At, p.Text)
+			}
+		}
+	}
+	return errors.New("the string has no such panel")
 }
 
 func topOf(b *design.Block) *design.Block {
@@ -119,6 +156,11 @@ func (s *sweeper) noAttribute(id string) error {
 			for _, e := range c.Entries {
 				if e.Attribute {
 					known = append(known, about.ID()+"."+e.Name)
+				}
+			}
+			if block := about.Block(); c.Name == "strings" && block != nil {
+				for _, p := range block.Values["panels"].Panels {
+					known = append(known, about.ID()+".panels."+p.Panel)
 				}
 			}
 		}

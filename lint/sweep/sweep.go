@@ -163,7 +163,7 @@ func (s *sweeper) settle() error {
 			return err
 		}
 		for _, other := range s.axes {
-			if other.file == a.file && other.start == a.start && other.Attribute == a.Attribute {
+			if other.file == a.file && other.start == a.start && other.Attribute.Name == a.Attribute.Name && other.panel == a.panel {
 				return fmt.Errorf("%s and %s are the same value", other.ID, a.ID)
 			}
 		}
@@ -222,7 +222,7 @@ func (s *sweeper) trial(ctx context.Context, at []Point, withoutYear bool) (*lin
 			d = s.texts[a.file].Fresh()
 			docs[a.file] = d
 		}
-		if err := d.Set(d.At(a.start), a.Attribute.Name, a.Attribute.Literal(at[i].Text)); err != nil {
+		if err := a.write(d, at[i]); err != nil {
 			return nil, fmt.Errorf("setting %s: %w", a.ID, err)
 		}
 	}

@@ -159,6 +159,7 @@ func TestPointsAreWhatCheckSays(t *testing.T) {
 		{"charger.main.settings.absorption=28V..30V/0.5V", "hut/hut.design.hcl", `absorption               = "28.4 V"`, `absorption               = "29.5 V"`, 3},
 		{"array.south.mounting=open_rack,roof_flush", "hut/hut.design.hcl", `mounting = "open_rack"`, `mounting = "roof_flush"`, 1},
 		{"charger.main.settings.passcode_changed=true,false", "hut/hut.design.hcl", `passcode_changed         = true`, `passcode_changed         = false`, 1},
+		{"string.south.a.panels.slate-410=1..4/1", "hut/hut.design.hcl", `{ "slate-410" = 2 }`, `{ "slate-410" = 4 }`, 3},
 		{"site.albedo=0.1..0.5/0.2", "hut/hut.design.hcl", "  place     = \"building\"\n", "  place     = \"building\"\n  albedo = 0.5\n", 2},
 		{"battery.fell-200.charge_current_max=50A..70A/10A", devices, `  charge_current_max    = "100 A"`, `  charge_current_max    = "60 A"`, 1},
 		{"protection.charger.main.rating=80A..125A/20A", "hut/parts/protection.parts.hcl", "", "", -1},
@@ -267,6 +268,8 @@ func TestRefusals(t *testing.T) {
 		"controller.ridge-85.bank_voltages=12V":        "is a list",
 		"param.practice.voltage_drop_max=1%..2%/1%":    "workshop.hcl sets",
 		"cable_run.array.south.size=10AWG..4AWG/1AWG":  "gauges have no even steps",
+		"string.south.a.panels.slate-401=1..4/1":       `did you mean "string.south.a.panels.slate-410"?`,
+		"string.south.a.panels.slate-410=0..4/1":       "1 to 200",
 		"charger.main.controller=x":                    "there is no attribute",
 	} {
 		if r, err := runOn(t, bench, sweep.Options{WithoutYear: true}, over); err == nil || !strings.Contains(err.Error(), want) {

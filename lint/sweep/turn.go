@@ -6,6 +6,7 @@ import (
 	"maps"
 	"math"
 	"slices"
+	"sync/atomic"
 
 	"stringline/lint"
 	"stringline/lint/facts"
@@ -59,7 +60,14 @@ func (s *sweeper) turns(ctx context.Context, rows []Row) ([]Turn, error) {
 			note(key, 1, n-first, n, 0)
 		}
 	}
-	err := s.parallel(ctx, len(all), func(i int) error { return s.bisect(ctx, &all[i]) })
+	var done atomic.Int64
+	err := s.parallel(ctx, len(all), func(i int) error {
+		err := s.bisect(ctx, &all[i])
+		if n := int(done.Add(1)); err == nil && s.options.Progress != nil {
+			s.options.Progress(len(rows)+n, len(rows)+len(all))
+		}
+		return err
+	})
 	if err != nil {
 		return nil, err
 	}

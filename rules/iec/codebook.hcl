@@ -16,12 +16,16 @@ covers = [
   "IEC 60364-7-712 712.433",
   "IEC 60364-7-712 712.443",
   "IEC 60364-7-712 712.522",
+  "IEC 60364-7-712 712.530",
   "IEC 60364-7-712 712.536",
+  "IEC 60364-4-41 411.3.3",
   "IEC 60364-4-41 414.4",
+  "IEC 60364-4-43 431.1",
   "IEC 60364-4-43 433.1",
   "IEC 60364-5-52 523",
   "IEC 60364-5-52 524",
   "IEC 60364-5-52 525",
+  "IEC 60364-5-53 536.2",
   "IEC 62109-1 Isc PV",
   "IEC 62485-2 7.2",
   "IEC 62485-2 7.7",
@@ -38,9 +42,12 @@ cannot_judge = [
   "IEC 60364-4-43 434, let-through energy: clearing times are not in the design",
   "IEC 60364-5-52 method F, aluminum, more than 120 mm2, groups of buried cables: the cable maker's ampacity is asked for",
   "IEC 60364-5-53 534, ratings of surge protection but its voltage, a second one beyond 10 m, its earth lead",
-  "IEC 60364-4-41 411, automatic disconnection and residual-current devices on the AC side",
+  "IEC 60364-4-41 411, times of automatic disconnection on the AC side: the loop's impedance is not in the design",
+  "IEC 60364-4-43 431, devices in both poles of the circuits behind a floating bank's main, and of floating arrays (the schools differ): the bank's own and the array's switch are judged",
+  "the air that a maker's ampacity is for: where no table has a row it counts as it is given, in hotter air up to the hottest row",
   "IEC 62109-1 Table 7, lower touch voltage limits in wet places (not found)",
   "national rules on where batteries may stand, such as AS/NZS 5139",
+  "IEC 62619 and IEC 62485-5, lithium batteries and their management systems (not read)",
   "labels, route, mechanical strength, workmanship",
 ]
 
@@ -71,6 +78,11 @@ source "iec_60364_4_41" {
 
 source "iec_60364_4_43" {
   title  = "IEC 60364-4-43:2008, Protection against overcurrent"
+  status = "from memory"
+}
+
+source "iec_60364_5_53_memory" {
+  title  = "IEC 60364-5-53:2019, Selection and erection of devices for isolation, switching, control and monitoring"
   status = "from memory"
 }
 
@@ -298,6 +310,20 @@ attribute "lighting" {
   of    = "loads"
   kind  = "yes_no"
   means = "it gives light"
+}
+
+attribute "residual_type" {
+  of    = "ac_outputs"
+  kind  = "word"
+  words = ["none", "AC", "A", "F", "B"]
+  means = "type of the residual-current device before its sockets (IEC 61008, 61009, 62423); none where there is none"
+}
+
+attribute "residual_current" {
+  of    = "ac_outputs"
+  kind  = "quantity"
+  unit  = "A"
+  means = "residual current that this device is rated for; 0 A where there is none"
 }
 
 attribute "bond_size" {

@@ -208,6 +208,10 @@ ac_output "cabin" {
     dc_rated   = true
     distance   = "0.2 m"
   }
+  declared "iec" {
+    residual_type    = "A"
+    residual_current = "30 mA"
+  }
 }
 
 load "lights" {

@@ -12,7 +12,10 @@ covers = [
   "33 CFR 183.460",
   "ABYC E-11 11.6.1",
   "ABYC E-11 11.10.1",
+  "ABYC E-11 11.11",
   "ABYC E-11 11.14",
+  "ABYC A-28",
+  "ABYC A-31",
   "ABYC E-13.5.4",
   "ABYC E-13.6.7.1.1",
   "ABYC E-13 management system",
@@ -22,6 +25,7 @@ covers = [
   "ISO 13297 Table A.1",
   "ISO 13297 voltage drop",
   "ISO 13297 battery switch",
+  "ISO 13297 residual current",
   "ISO 23625",
 ]
 
@@ -30,8 +34,11 @@ cannot_judge = [
   "SAE sizes, 3 to 12 % smaller than AWG: give the area in mm2",
   "ABYC E-11 rows of the interrupting table for 32 V and 48 V (not found)",
   "ABYC E-11 motor circuits, locked rotors",
+  "currents at which a lithium battery's management system opens: no usual figure was found beyond what the battery can give at all",
   "ISO 16315, electric propulsion",
-  "shore power, galvanic isolation, corrosion, lightning",
+  "33 CFR 183.410, converters, alternators and motors in petrol spaces: only devices, switches, charge controllers and inverters are asked about",
+  "shore power but its chargers: inlets, leads, polarity, a second residual-current device behind an isolating transformer; corrosion, lightning",
+  "the air that a maker's ampacity is for: where no table has a row it counts as it is given, in hotter air up to the hottest row",
   "labels, colors, route, workmanship",
 ]
 
@@ -50,6 +57,11 @@ source "abyc_e11" {
   status = "transcribed"
 }
 
+source "abyc_memory" {
+  title  = "ABYC E-11 11.11 (shore power), A-28 (galvanic isolators) and A-31 (battery chargers and inverters)"
+  status = "from memory"
+}
+
 source "abyc_e13" {
   title  = "ABYC E-13, Lithium ion batteries, as surveyors' articles quote it (version 2, July 2025)"
   status = "transcribed"
@@ -61,7 +73,12 @@ source "iso_13297" {
 }
 
 source "iso_13297_memory" {
-  title  = "ISO 13297:2020: clause 12.1, Table A.1 and its corrections, drop of other loads, battery switch"
+  title  = "ISO 13297:2020: clause 12.1, Table A.1 and its corrections, drop of other loads, battery switch, residual-current devices"
+  status = "from memory"
+}
+
+source "cells" {
+  title  = "Common practice of makers of management systems: highest and lowest voltage that a cell is switched off at"
   status = "from memory"
 }
 
@@ -204,4 +221,73 @@ attribute "protected_from_loss" {
   of    = "charge_sources"
   kind  = "yes_no"
   means = "the loss of the bank while it charges does not destroy it"
+}
+
+attribute "petrol_space" {
+  of    = "disconnects"
+  kind  = "yes_no"
+  means = "stands in a space with a petrol engine, tank or line"
+}
+
+attribute "ignition_protected" {
+  of    = "disconnects"
+  kind  = "yes_no"
+  means = "is ignition-protected (ISO 8846, SAE J1171)"
+}
+
+attribute "petrol_space" {
+  of    = "chargers"
+  kind  = "yes_no"
+  means = "its controller stands in a space with a petrol engine, tank or line"
+}
+
+attribute "ignition_protected" {
+  of    = "chargers"
+  kind  = "yes_no"
+  means = "is ignition-protected (ISO 8846, SAE J1171)"
+}
+
+attribute "petrol_space" {
+  of    = "ac_outputs"
+  kind  = "yes_no"
+  means = "its inverter stands in a space with a petrol engine, tank or line"
+}
+
+attribute "ignition_protected" {
+  of    = "ac_outputs"
+  kind  = "yes_no"
+  means = "is ignition-protected (ISO 8846, SAE J1171)"
+}
+
+attribute "shore_power" {
+  of    = "charge_sources"
+  kind  = "yes_no"
+  means = "is a charger on shore power, or on a generator's mains"
+}
+
+attribute "mains_separated" {
+  of    = "charge_sources"
+  kind  = "yes_no"
+  means = "a transformer in it separates its output from the mains"
+}
+
+attribute "residual_current" {
+  of    = "charge_sources"
+  kind  = "quantity"
+  unit  = "A"
+  means = "residual current that the device at the shore inlet is rated for; 0 A where there is none"
+}
+
+attribute "shore_isolation" {
+  of    = "charge_sources"
+  kind  = "word"
+  words = ["isolating_transformer", "galvanic_isolator", "none"]
+  means = "what parts the shore's earth from the hull and its fittings"
+}
+
+attribute "residual_current" {
+  of    = "ac_outputs"
+  kind  = "quantity"
+  unit  = "A"
+  means = "residual current that the device before the sockets on its inverter is rated for; 0 A where there is none"
 }

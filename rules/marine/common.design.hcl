@@ -71,6 +71,10 @@ bank "house" {
     voltage    = "80 V"
     dc_rated   = true
     load_break = true
+    declared "marine" {
+      petrol_space       = false
+      ignition_protected = false
+    }
   }
   declared "marine" {
     restrained           = true
@@ -125,6 +129,10 @@ charger "main" {
       petrol_space       = false
       ignition_protected = false
     }
+  }
+  declared "marine" {
+    petrol_space       = false
+    ignition_protected = false
   }
 }
 
@@ -191,6 +199,10 @@ array "south" {
     dc_rated   = true
     load_break = true
     poles      = 2
+    declared "marine" {
+      petrol_space       = false
+      ignition_protected = false
+    }
   }
 }
 
@@ -221,6 +233,11 @@ ac_output "cabin" {
       petrol_space       = false
       ignition_protected = false
     }
+  }
+  declared "marine" {
+    petrol_space       = false
+    ignition_protected = false
+    residual_current   = "30 mA"
   }
 }
 
@@ -306,6 +323,7 @@ charge_source "engine" {
     self_limiting       = false
     device_at_source    = "1.5 m"
     protected_from_loss = true
+    shore_power         = false
   }
 }
 
@@ -359,6 +377,10 @@ bank "start" {
     voltage    = "48 V"
     dc_rated   = true
     load_break = true
+    declared "marine" {
+      petrol_space       = false
+      ignition_protected = false
+    }
   }
   declared "marine" {
     restrained        = true
@@ -403,5 +425,9 @@ charge_source "shore" {
     self_limiting       = true
     device_at_source    = "0 m"
     protected_from_loss = true
+    shore_power         = true
+    mains_separated     = true
+    residual_current    = "30 mA"
+    shore_isolation     = "galvanic_isolator"
   }
 }

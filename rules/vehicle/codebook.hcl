@@ -18,6 +18,7 @@ covers = [
   "NEC 552.10(C)",
   "NEC 552.10(D)",
   "NEC 552.10(E)",
+  "HD 60364-7-721 residual current",
   "RVIA LV lithium",
   "RVIA LV vented box",
 ]
@@ -25,9 +26,10 @@ covers = [
 cannot_judge = [
   "RVIA LV wire tables, distances to the battery and solar clauses (not found)",
   "EN 1648 least cross-sections and the distance of the first fuse (not found)",
+  "currents at which a lithium battery's management system opens: no usual figure was found beyond what the battery can give at all",
   "AS/NZS 3001.2 formula of the vent area (not found: IEC 62485-2 stands in its place) and distances to gas lines (no figure found)",
-  "ampacity of conductors: the maker's figure counts, which the book limits judges",
-  "AS/NZS 5033 above its own thresholds; HD 60364-7-721, the mains side",
+  "ampacity of conductors, bundles and heat: the maker's figure counts as it is given, which the book limits judges",
+  "AS/NZS 5033 above its own thresholds; HD 60364-7-721 and AS/NZS 3001.2, the mains side but its chargers: leads, inlets, times of disconnection",
   "labels, instructions, route, workmanship",
 ]
 
@@ -66,6 +68,16 @@ source "rvia_lv" {
   status = "transcribed"
 }
 
+source "hd_60364_7_721" {
+  title  = "HD 60364-7-721:2019, Electrical installations in caravans and motor caravans"
+  status = "from memory"
+}
+
+source "cells" {
+  title  = "Common practice of makers of management systems: highest and lowest voltage that a cell is switched off at"
+  status = "from memory"
+}
+
 source "iec_62485_2" {
   title  = "IEC 62485-2:2010 and EN 50272-2:2001, gassing currents and air of lead batteries"
   status = "transcribed"
@@ -85,6 +97,14 @@ parameter "charge_drop_volts" {
   default = "0.2 V"
   range   = ["0.05 V", "2 V"]
   means   = "largest drop of the charging line to the auxiliary battery"
+}
+
+parameter "source_device_max" {
+  kind    = "quantity"
+  unit    = "m"
+  default = "0.3 m"
+  range   = ["0 m", "2 m"]
+  means   = "longest conductor without a device at the end of a source, such as a starter battery"
 }
 
 attribute "standard" {
@@ -124,6 +144,12 @@ attribute "restrained" {
   of    = "banks"
   kind  = "yes_no"
   means = "is fastened so that it stays in a crash"
+}
+
+attribute "spark_free" {
+  of    = "banks"
+  kind  = "yes_no"
+  means = "nothing that sparks, glows or burns shares its compartment: no relay, switch, motor, charger or burner"
 }
 
 attribute "clear_of_services" {
@@ -168,4 +194,49 @@ attribute "chassis_bond_size" {
   kind  = "quantity"
   unit  = "mm2"
   means = "copper conductor that bonds the battery to the chassis"
+}
+
+attribute "self_limiting" {
+  of    = "charge_sources"
+  kind  = "yes_no"
+  means = "cannot give more than its rated current, in a fault neither; no for an alternator, and for all that has a starter battery on its end"
+}
+
+attribute "device_at_source" {
+  of    = "charge_sources"
+  kind  = "quantity"
+  unit  = "m"
+  means = "conductor between the source, or the starter battery on its end, and the fuse or breaker there; 0 m inside it"
+}
+
+attribute "shore_power" {
+  of    = "charge_sources"
+  kind  = "yes_no"
+  means = "is a charger on mains from outside, or on a generator's mains"
+}
+
+attribute "mains_separated" {
+  of    = "charge_sources"
+  kind  = "yes_no"
+  means = "a transformer in it separates its output from the mains"
+}
+
+attribute "residual_current" {
+  of    = "charge_sources"
+  kind  = "quantity"
+  unit  = "A"
+  means = "residual current that the device at the inlet is rated for; 0 A where there is none"
+}
+
+attribute "residual_current" {
+  of    = "ac_outputs"
+  kind  = "quantity"
+  unit  = "A"
+  means = "residual current that the device before the sockets on its inverter is rated for; 0 A where there is none"
+}
+
+attribute "protected_from_loss" {
+  of    = "charge_sources"
+  kind  = "yes_no"
+  means = "the loss of the bank while it charges does not destroy it"
 }

@@ -73,6 +73,7 @@ bank "house" {
     vent_area         = "16000 mm2"
     gas_current       = "4 A"
     sealed_from_cabin = true
+    spark_free        = true
     restrained        = true
     clear_of_services = true
     cell_standard     = "IEC 62619"
@@ -202,6 +203,9 @@ ac_output "cabin" {
     dc_rated   = true
     distance   = "0.2 m"
   }
+  declared "vehicle" {
+    residual_current = "30 mA"
+  }
 }
 
 load "lights" {
@@ -265,6 +269,12 @@ charge_source "engine" {
     interrupts = "20 kA"
     dc_rated   = true
     distance   = "0.2 m"
+  }
+  declared "vehicle" {
+    self_limiting       = false
+    device_at_source    = "0.2 m"
+    shore_power         = false
+    protected_from_loss = true
   }
 }
 

@@ -101,7 +101,7 @@ func (d *Document) differs(spliced []byte, after *hcltext.Body) string {
 		return "more would change than was asked: " + strings.Join(strings.Fields(lost), " ")
 	}
 	var comments []string
-	for _, c := range hcltext.Comments(d.file.Text) {
+	for _, c := range d.comments {
 		silent := slices.ContainsFunc(d.edits, func(e edit) bool { return e.silent && e.start <= c.Start && c.End <= e.end })
 		if !silent { // a silenced block's own comments stand in it as they were, behind another mark
 			comments = append(comments, c.Text)

@@ -25,9 +25,10 @@ import (
 
 // Document is one text with the edits that it is to have. It serves one goroutine.
 type Document struct {
-	file  *source.File
-	body  *hcltext.Body
-	edits []edit
+	file     *source.File
+	body     *hcltext.Body
+	comments []hcltext.Comment
+	edits    []edit
 }
 
 // edit puts with in place of the bytes from start to end.
@@ -46,11 +47,13 @@ func Open(name string, text []byte) (*Document, source.Problems) {
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	return &Document{file: file, body: body}, nil
+	return &Document{file: file, body: body, comments: hcltext.Comments(text)}, nil
 }
 
 // Fresh gives the same text without edits.
-func (d *Document) Fresh() *Document { return &Document{file: d.file, body: d.body} }
+func (d *Document) Fresh() *Document {
+	return &Document{file: d.file, body: d.body, comments: d.comments}
+}
 
 // Body is what the text holds.
 func (d *Document) Body() *hcltext.Body { return d.body }
@@ -114,21 +117,23 @@ func (d *Document) Remove(b *hcltext.Block, name string) error {
 	return nil
 }
 
-// Replace puts a text in place of a range. Comments inside the range go to lines
-// of their own below.
+// Replace puts a text in place of a range. Comments inside the range stay behind
+// it. A label may be replaced for [Document.Splice] alone: for [Document.Text] all
+// that the block holds would be something else then.
 func (d *Document) Replace(at source.Range, with string) error {
 	return d.add(edit{start: at.Start.Byte, end: at.End.Byte, with: with + d.commentsIn(at)})
 }
 
 // commentsIn gives the comments of a range, each on a new line.
 func (d *Document) commentsIn(at source.Range) string {
-	if at.Start.Line == at.End.Line {
-		return "" // a comment inside a value of one line would be /* */, which the guard refuses
-	}
 	kept := ""
-	for _, c := range hcltext.Comments(d.file.Text) {
+	for _, c := range d.comments {
 		if at.Start.Byte < c.Start && c.End <= at.End.Byte {
-			kept += d.newline() + d.margin(at.Start.Byte) + c.Text
+			between := " " // of a value on one line it is one that ends, /* */
+			if at.Start.Line != at.End.Line {
+				between = d.newline() + d.margin(at.Start.Byte)
+			}
+			kept += between + c.Text
 		}
 	}
 	return kept
@@ -190,6 +195,7 @@ func (d *Document) Silence(b *hcltext.Block, why string) error {
 	if len(bytes.TrimSpace(d.file.Text[line:start])) > 0 || tail != "" && !strings.HasPrefix(tail, "#") && !strings.HasPrefix(tail, "//") {
 		return errors.New("turning a block into a comment: something else stands on its lines")
 	}
+	end += len(strings.TrimRight(string(d.file.Text[end:end+rest]), " \t\r")) // its own comment goes along
 	newline, margin := d.newline(), string(d.file.Text[line:start])
 	var out []string
 	for _, text := range strings.Split(string(d.file.Text[start:end]), "\n") {
@@ -206,7 +212,7 @@ func (d *Document) Copy(b *hcltext.Block) string {
 	start, end := b.Whole.Start.Byte, b.Whole.End.Byte
 	var kept []byte
 	at := start
-	for _, c := range hcltext.Comments(d.file.Text) {
+	for _, c := range d.comments {
 		if start <= c.Start && c.End <= end {
 			kept = append(kept, d.file.Text[at:c.Start]...)
 			at = c.End

@@ -192,6 +192,36 @@ func TestRefusals(t *testing.T) {
 	}
 }
 
+// Comments in odd places stay, or the edit is refused.
+func TestOddComments(t *testing.T) {
+	for text, want := range map[string]string{
+		"a {\n  x = [1, /* c */ 2]\n}\n":   "a {\n  x = 3 /* c */\n}\n",
+		"a { x = 1 /* c */ }\n":            "a { x = 3 /* c */ }\n",
+		"\uFEFF# h\na {\n  x = 1 # c\n}\n": "\uFEFF# h\na {\n  x = 3 # c\n}\n",
+		"a { x = 1 } # c\n":                "a { x = 3 } # c\n",
+		"a {\n  x = 1 // c\n}\n":           "a {\n  x = 3 // c\n}\n",
+	} {
+		d := open(t, text)
+		if err := d.Set(&d.Body().Blocks[0], "x", "3"); err != nil {
+			t.Fatal(err)
+		}
+		if got, err := d.Text(); err != nil || string(got) != want {
+			t.Errorf("%q becomes %q, %v; want %q", text, got, err, want)
+		}
+	}
+	d := open(t, "a { x = 1 } # c\n")
+	if err := d.Silence(&d.Body().Blocks[0], "why"); err != nil {
+		t.Fatal(err)
+	}
+	if got, err := d.Text(); err != nil || string(got) != "# why\n# a { x = 1 } # c\n" {
+		t.Errorf("silenced: %q, %v", got, err)
+	}
+	d = open(t, "/* h\n more */ a {\n}\n")
+	if err := d.Silence(&d.Body().Blocks[0], "why"); err == nil {
+		t.Error("a block behind a comment on its line was silenced")
+	}
+}
+
 // What is not laid out stays as it is but for the edit.
 func TestUntidyStays(t *testing.T) {
 	d := open(t, "a   {\n x=1\n      yy   =  2\n}\n")

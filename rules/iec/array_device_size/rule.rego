@@ -1,6 +1,6 @@
 # METADATA
 # title: Array devices between 1.25 and 2.4 times the strings' current
-# description: A sum of strings sees no local over-irradiance, so 1.25 is enough where one string takes 1.5; above 2.4 a fault in the sun is not broken.
+# description: A sum of strings sees no local over-irradiance, so 1.25 is enough where one string takes 1.5; above 2.4 a fault that the bank feeds lasts too long. Where the bank cannot feed back the upper end falls away.
 # custom:
 #   grade: fix
 #   each: protections
@@ -14,12 +14,19 @@ check contains {"about": p.id, "which": "least", "is": p.rating, "at_least": fac
 	count(p.arrays) > 0
 }
 
-check contains {"about": p.id, "which": "most", "is": p.rating, "at_most": fact.times([2.4, p.current])} if {
+# Without a bank behind it that can feed back no device is due, and one that is
+# there serves as a switch: what its conductors bear is judged by itself.
+check contains {
+	"about": p.id, "which": "most", "when": fed_back(a), "otherwise": "the bank cannot feed back: the device serves as a switch",
+	"is": p.rating, "at_most": fact.times([2.4, p.current]),
+} if {
 	some p in input.protections
-	count(p.arrays) > 0
+	some a in p.arrays
 }
 
 check contains {"about": p.id, "does_not_apply": "it stands in no array"} if {
 	some p in input.protections
 	count(p.arrays) == 0
 }
+
+fed_back(a) := fact.any([fact.one_of(a.charger.controller.kind, ["pwm"]), fact.more_than(a.charger.controller.pv_backfeed_max, fact.number(0, "A"))])

@@ -43,6 +43,8 @@ cases := {
 	"photovoltaic, two pairs in one layer": {"design": "meets", "facts": {"cable_run.string.south.a.ambient": "60 degC", "cable_run.string.south.a.grouped": 4, "cable_run.string.south.a.declared.iec.single_layer": true, "cable_run.string.south.a.current": "24.88 A"}, "about": "cable_run.string.south.a", "verdict": "breaks"},
 	"photovoltaic, conductor 119.5 is used as 90": {"design": "meets", "facts": {"cable_run.string.south.a.ambient": "70 degC", "param.iec.pv_conductor_max": "119.5 degC", "cable_run.string.south.a.current": "20.34 A"}, "about": "cable_run.string.south.a", "verdict": "breaks"},
 	"photovoltaic above 80 degC, conductor 119.5: the maker's 10 A": {"design": "meets", "facts": {"cable_run.string.south.a.ambient": "85 degC", "param.iec.pv_conductor_max": "119.5 degC", "cable_run.string.south.a.ampacity": "10 A", "cable_run.string.south.a.current": "10.4 A"}, "about": "cable_run.string.south.a", "verdict": "breaks"},
+	"in the ground, whatever the air above it and its maker say": {"design": "meets", "facts": {"cable_run.charge_source.engine.ambient": "95 degC", "cable_run.charge_source.engine.ampacity": "1 A"}, "about": "cable_run.charge_source.engine", "verdict": "meets"},
+	"in a duct in the ground, whatever the air above it": {"design": "meets", "facts": {"cable_run.charge_source.engine.method": "buried", "cable_run.charge_source.engine.ambient": "95 degC", "cable_run.charge_source.engine.ampacity": "1 A"}, "about": "cable_run.charge_source.engine", "verdict": "meets"},
 }
 
 test_cases[name] if {

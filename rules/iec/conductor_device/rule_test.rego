@@ -3,6 +3,7 @@ package codebooks.iec.conductor_device_test
 import data.codebooks.iec.conductor_device
 import data.codebooks.iec.shared
 
+# gG below 16 A melts at 1.9 In, up to 4 A at 2.1 In (IEC 60269-1 and -2, from memory).
 # Worked: 70 mm2 XLPE on a wall at 30 degC bears 269 A: a 250 A fuse meets, a 300 A one breaks. gG: 1.6 In
 # within 1.45 Iz is In up to 0.906 Iz.
 
@@ -27,6 +28,17 @@ cases := {
 	"between batteries": {"design": "meets", "facts": {}, "about": "protection.bank.house.each", "verdict": "does_not_apply"},
 	"unknown cable_run.charger.main.method of In": {"design": "meets", "facts": {"cable_run.charger.main.method": null}, "about": "protection.charger.main", "which": "In", "verdict": "unproven"},
 	"unknown controller.reed-70.charge_current_max of Ib": {"design": "meets", "facts": {"controller.reed-70.charge_current_max": null}, "about": "protection.charger.main", "which": "Ib", "verdict": "unproven"},
+	"gG below 16 A melts at 1.9 In: 8.81 A on 11.55 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.5 mm2", "cable_run.load.lights.ambient": "30 degC", "cable_run.load.lights.declared.iec.single_layer": null, "cable_run.load.lights.grouped": 6, "protection.load.lights.rating": "8.81 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "meets"},
+	"gG below 16 A: 8.82 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.5 mm2", "cable_run.load.lights.ambient": "30 degC", "cable_run.load.lights.declared.iec.single_layer": null, "cable_run.load.lights.grouped": 6, "protection.load.lights.rating": "8.82 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "breaks"},
+	"gG of 10 A on 11.55 A: 19 A, 16.7 A allowed": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.5 mm2", "cable_run.load.lights.ambient": "30 degC", "cable_run.load.lights.declared.iec.single_layer": null, "cable_run.load.lights.grouped": 6, "protection.load.lights.rating": "10 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "breaks"},
+	"gG of 4.1 A melts at 1.9 In: 4.78 A on 6.27 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.5 mm2", "cable_run.load.lights.ambient": "30 degC", "cable_run.load.lights.declared.iec.single_layer": null, "cable_run.load.lights.grouped": 40, "protection.load.lights.rating": "4.78 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "meets"},
+	"gG of 4.79 A on 6.27 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.5 mm2", "cable_run.load.lights.ambient": "30 degC", "cable_run.load.lights.declared.iec.single_layer": null, "cable_run.load.lights.grouped": 40, "protection.load.lights.rating": "4.79 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "breaks"},
+	"gG up to 4 A melts at 2.1 In: 3.766 A on 5.45 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.5 mm2", "cable_run.load.lights.ambient": "40 degC", "cable_run.load.lights.declared.iec.single_layer": null, "cable_run.load.lights.grouped": 40, "protection.load.lights.rating": "3.766 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "meets"},
+	"gG up to 4 A: 3.767 A": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.5 mm2", "cable_run.load.lights.ambient": "40 degC", "cable_run.load.lights.declared.iec.single_layer": null, "cable_run.load.lights.grouped": 40, "protection.load.lights.rating": "3.767 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "breaks"},
+	"gG of exactly 4 A still at 2.1": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.5 mm2", "cable_run.load.lights.ambient": "40 degC", "cable_run.load.lights.declared.iec.single_layer": null, "cable_run.load.lights.grouped": 40, "protection.load.lights.rating": "4 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "breaks"},
+	"gG of 4.02 A at 1.9": {"design": "meets", "facts": {"cable_run.load.lights.size": "1.5 mm2", "cable_run.load.lights.ambient": "40 degC", "cable_run.load.lights.declared.iec.single_layer": null, "cable_run.load.lights.grouped": 40, "protection.load.lights.rating": "4.02 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "meets"},
+	"gG of exactly 16 A melts at 1.6 In": {"design": "meets", "facts": {"cable_run.load.lights.grouped": 6, "cable_run.load.lights.ambient": "35 degC", "protection.load.lights.rating": "16 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "meets"},
+	"gG of 15.9 A at 1.9": {"design": "meets", "facts": {"cable_run.load.lights.grouped": 6, "cable_run.load.lights.ambient": "35 degC", "protection.load.lights.rating": "15.9 A"}, "about": "protection.load.lights", "which": "I2", "verdict": "breaks"},
 	"a breaker of unknown class": {"design": "meets", "facts": {"protection.charger.main.class": null}, "about": "protection.charger.main", "which": "I2", "verdict": "does_not_apply"},
 }
 

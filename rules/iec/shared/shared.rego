@@ -28,27 +28,34 @@ design_current(r) := fact.times([input.params.ki, r.current]) if on_pv(r)
 
 design_current(r) := r.current if not on_pv(r)
 
-# What the run carries: by the tables, beyond them by its maker's own figure.
+# What the run carries: by the tables, beyond them by its maker's own figure. In air
+# that is hotter than the tables know, that figure counts up to what they give for
+# their hottest.
 capacity(r) := capacity_at(r, r.ambient)
 
-capacity_at(r, ambient) := fact.times([r.per_pole, fact.either(tabulated(r, ambient), by_table(r, ambient), r.ampacity)])
+capacity_at(r, ambient) := fact.times([r.per_pole, fact.either(
+	tabulated(r),
+	fact.either(too_hot(r, ambient), fact.smallest([tables, r.ampacity]), tables),
+	r.ampacity,
+)]) if tables := by_table(r, fact.smallest([ambient, hottest_row(r)]))
+
+too_hot(r, ambient) := fact.all([fact.no(fact.one_of(r.method, ["buried", "direct_buried"])), fact.more_than(ambient, hottest_row(r))])
 
 # How it is laid decides which rows count, and these how they came in.
 from_memory(r) := fact.any([fact.one_of(r.method, ["insulated_wall", "buried", "direct_buried"]), pv_cable(r)])
 
 # Whether the tables have a row. Those of buried cables know no groups here, and
 # none knows aluminum.
-tabulated(r, ambient) := fact.all([
+tabulated(r) := fact.all([
 	fact.one_of(r.material, ["Cu"]),
 	fact.at_least(r.area, fact.number(1.5, "mm2")),
 	fact.at_least(fact.number(120, "mm2"), r.area),
 	fact.at_least(r.insulation, fact.number(70, "degC")),
 	fact.at_least(fact.number(40, ""), r.grouped),
-	fact.either(
-		fact.one_of(r.method, ["buried", "direct_buried"]),
+	fact.any([
+		fact.no(fact.one_of(r.method, ["buried", "direct_buried"])),
 		fact.all([fact.at_least(fact.number(2, ""), r.grouped), fact.at_least(fact.number(45, "degC"), r.declared.ground_temperature)]),
-		fact.at_least(hottest_row(r), ambient),
-	),
+	]),
 ])
 
 hottest_row(r) := fact.either(

@@ -19,7 +19,7 @@ check contains {
 
 check contains {
 	"about": s.id, "which": "most", "is": f.rating,
-	"at_most": fact.either(fact.one_of(input.params.string_fuse_school, ["hd_712"]), s.series_fuse_max, fact.smallest([s.series_fuse_max, fact.times([2.4, s.isc_stc])])),
+	"at_most": fact.either(fact.one_of(input.params.string_fuse_school, ["hd_712"]), s.series_fuse_max, most(s, f)),
 } if {
 	some s in input.strings
 	some f in s.protections
@@ -29,3 +29,11 @@ check contains {"about": s.id, "does_not_apply": "it has no device"} if {
 	some s in input.strings
 	count(s.protections) == 0
 }
+
+# The 2.4 is for devices that are due: where the others, in bright sun too, stay
+# within the panels' rating, that alone counts.
+most(s, f) := fact.either(fact.any([fact.at_least(tight(s), f.rating), due(s)]), tight(s), s.series_fuse_max)
+
+tight(s) := fact.smallest([s.series_fuse_max, fact.times([2.4, s.isc_stc])])
+
+due(s) := fact.more_than(fact.times([input.params.ki, s.fault_current]), s.series_fuse_max)

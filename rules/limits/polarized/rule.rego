@@ -14,7 +14,14 @@ check contains {
 	"is_true": fact.no(p.polarized), "because": "current can reverse here, and the breaker is polarized",
 } if {
 	some p in input.protections
-	count(p.ac_outputs) == 0
+	count(array.flatten([p.ac_outputs, p.loads, p.supplies])) == 0
+}
+
+# To a load or a converter current flows one way alone, whatever the device is; a
+# breaker for alternating current has no word on it in its sheet.
+check contains {"about": p.id, "does_not_apply": "a fuse, or current flows one way here"} if {
+	some p in input.protections
+	count(array.concat(p.loads, p.supplies)) > 0
 }
 
 # At an inverter current reverses where it can charge. A data sheet's silence on

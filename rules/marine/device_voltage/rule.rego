@@ -14,4 +14,12 @@ import data.codebooks.marine.shared
 check contains {
 	"about": p.id, "when": shared.boat(input.site), "otherwise": "not a boat",
 	"is": p.voltage, "at_least": p.bus_voltage,
-} if some p in input.protections
+} if {
+	some p in input.protections
+	not shared.on_ac(p)
+}
+
+check contains {"about": p.id, "does_not_apply": "on the AC side, for which the design knows no rated voltage"} if {
+	some p in input.protections
+	shared.on_ac(p)
+}

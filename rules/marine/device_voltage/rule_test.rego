@@ -9,6 +9,7 @@ cases := {
 	"a step beyond": {"design": "meets", "facts": {"protection.charger.main.bus_voltage": "80.08 V"}, "about": "protection.charger.main", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"protection.charger.main.bus_voltage": null}, "about": "protection.charger.main", "verdict": "unproven"},
 	"unknown protection.charger.main.voltage": {"design": "meets", "facts": {"protection.charger.main.voltage": null}, "about": "protection.charger.main", "verdict": "unproven"},
+	"on the AC side": {"design": "meets", "facts": {"protection.load.socket.voltage": null}, "about": "protection.load.socket", "verdict": "does_not_apply"},
 	"not a boat": {"design": "meets", "facts": {"site.place": "building"}, "about": "protection.charger.main", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "protection.charger.main", "verdict": "unproven"},
 }

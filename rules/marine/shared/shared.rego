@@ -45,15 +45,20 @@ needed(r) := fact.times([1.25, r.current]) if on_pv(r)
 
 needed(r) := r.current if not on_pv(r)
 
-# What it bears: by the tables, beyond them by its maker's own figure.
-capacity(r) := fact.times([r.per_pole, fact.either(tabulated(r), by_table(r), r.ampacity)])
+# What it bears: by the tables, beyond them by its maker's own figure. In air that is
+# hotter than the tables know, that figure counts up to what they give for their
+# hottest.
+capacity(r) := fact.times([r.per_pole, fact.either(
+	tabulated(r),
+	fact.either(fact.at_least(fact.number(50, "degC"), r.ambient), by_table(r), fact.smallest([by_table(r), r.ampacity])),
+	r.ampacity,
+)])
 
 tabulated(r) := fact.all([
 	fact.one_of(r.material, ["Cu"]),
 	fact.at_least(r.area, fact.either(by("iso"), fact.number(0.75, "mm2"), fact.number(0.82, "mm2"))),
 	fact.at_least(fact.either(by("iso"), fact.number(150, "mm2"), fact.number(120, "mm2")), r.area),
 	fact.at_least(r.insulation, fact.number(60, "degC")),
-	fact.at_least(fact.number(50, "degC"), r.ambient),
 	fact.no(fact.all([by("iso"), hot(r), fact.more_than(fact.number(70, "degC"), r.insulation)])),
 ])
 

@@ -12,65 +12,27 @@ site {
   }
 }
 
-bank "house" {
-  battery                = "bog-12"
-  series                 = 2
-  parallel               = 2
-  coldest                = "-5 degC"
-  hottest                = "35 degC"
-  take_off               = "busbar"
-  matched                = true
-  low_voltage_disconnect = "22.5 V"
-  each {
-    fuse {
-      class      = "T"
-      rating     = "125 A"
-      voltage    = "125 V"
-      interrupts = "20 kA"
-      dc_rated   = true
-      distance   = "0.1 m"
-    }
-  }
-  main {
-    cable_run {
-      size       = "70 mm2"
-      length     = "1.2 m"
-      strand     = "class_5"
-      insulation = "105 degC"
-      voltage    = "600 V"
-      ambient    = "35 degC"
-      grouped    = 2
-      declared "vehicle" {
-        chassis_return = false
-      }
-    }
-    fuse {
-      class      = "T"
-      rating     = "150 A"
-      voltage    = "125 V"
-      interrupts = "20 kA"
-      dc_rated   = true
-      distance   = "0.2 m"
-      declared "vehicle" {
-        enclosed_cable    = false
-        outside_enclosure = false
-      }
-    }
-  }
-  disconnect {
-    rating     = "200 A"
-    voltage    = "80 V"
-    dc_rated   = true
-    load_break = true
-  }
-  declared "vehicle" {
-    vented_outside    = true
-    vent_area         = "16000 mm2"
-    gas_current       = "4 A"
-    sealed_from_cabin = true
-    restrained        = false
-    clear_of_services = true
-    cell_standard     = "IEC 62619"
-    listed            = true
-  }
+# Two in parallel: 50 Ah.
+battery "bog-12" {
+  chemistry             = "flooded"
+  nominal               = "12 V"
+  capacity              = "25 Ah"
+  capacity_rate         = "20 h"
+  cells                 = 6
+  absorption_min        = "14.4 V"
+  absorption_max        = "14.8 V"
+  float_min             = "13.2 V"
+  float_max             = "13.5 V"
+  equalize_max          = "15.5 V"
+  charge_current_max    = "45 A"
+  discharge_current_max = "110 A"
+  discharge_voltage_min = "11.0 V"
+  charge_above          = "-20 degC"
+  charge_below          = "50 degC"
+  discharge_above       = "-20 degC"
+  usable                = "50 %"
+  round_trip            = "85 %"
+  short_circuit_current = "2 kA"
+  series_max            = 4
+  parallel_max          = 4
 }

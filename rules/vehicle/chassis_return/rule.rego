@@ -13,4 +13,12 @@ import data.codebooks.vehicle.shared
 check contains {
 	"about": r.id, "when": shared.vehicle(input.site), "otherwise": "not a vehicle",
 	"is_true": fact.no(r.declared.chassis_return), "because": "the chassis is its second conductor",
-} if some r in input.cable_runs
+} if {
+	some r in input.cable_runs
+	not shared.on_ac(r)
+}
+
+check contains {"about": r.id, "does_not_apply": "on the AC side, where the chassis is never a conductor"} if {
+	some r in input.cable_runs
+	shared.on_ac(r)
+}

@@ -7,6 +7,7 @@ cases := {
 	"two conductors": {"design": "meets", "facts": {}, "about": "cable_run.load.lights", "verdict": "meets"},
 	"chassis": {"design": "meets", "facts": {"cable_run.load.lights.declared.vehicle.chassis_return": true}, "about": "cable_run.load.lights", "verdict": "breaks"},
 	"silent": {"design": "meets", "facts": {"cable_run.load.lights.declared.vehicle.chassis_return": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
+	"on the AC side": {"design": "meets", "facts": {}, "about": "cable_run.load.socket", "verdict": "does_not_apply"},
 	"not a vehicle": {"design": "meets", "facts": {"site.place": "building"}, "about": "cable_run.load.lights", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
 }

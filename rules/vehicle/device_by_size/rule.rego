@@ -25,15 +25,17 @@ check contains {
 } if {
 	some p in input.protections
 	not shared.in_each(p)
+	not shared.on_ac(p)
 	some r in p.cable_runs
 }
 
-check contains {"about": p.id, "does_not_apply": "no conductor of the design lies behind it"} if {
+check contains {"about": p.id, "does_not_apply": "no low-voltage conductor of the design lies behind it"} if {
 	some p in input.protections
 	not has_run(p)
 }
 
 has_run(p) if {
 	not shared.in_each(p)
+	not shared.on_ac(p)
 	count(p.cable_runs) > 0
 }

@@ -20,6 +20,7 @@ cases := {
 	"8 AWG": {"design": "meets", "facts": {"cable_run.load.lights.size": "8.3656 mm2"}, "about": "protection.load.lights", "verdict": "does_not_apply"},
 	"unknown cable_run.load.lights.size": {"design": "meets", "facts": {"cable_run.load.lights.size": null}, "about": "protection.load.lights", "verdict": "unproven"},
 	"between batteries": {"design": "meets", "facts": {}, "about": "protection.bank.house.each", "verdict": "does_not_apply"},
+	"on the AC side, 16 A on 2.5 mm2": {"design": "meets", "facts": {}, "about": "protection.load.socket", "verdict": "does_not_apply"},
 	"not a vehicle": {"design": "meets", "facts": {"site.place": "building"}, "about": "protection.load.lights", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "protection.load.lights", "verdict": "unproven"},
 	"another standard": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "protection.load.lights", "verdict": "does_not_apply"},

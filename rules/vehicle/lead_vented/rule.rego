@@ -1,6 +1,6 @@
 # METADATA
 # title: Lead batteries vent outside, away from where people live
-# description: Lead batteries give off hydrogen as they charge; in a cabin it gathers above the beds. Every school asks for a way out, and for a wall toward the cabin.
+# description: Lead batteries give off hydrogen as they charge; in a cabin it gathers above the beds. Every school asks for a way out, and for a wall toward the cabin; and nothing in the compartment may light it.
 # custom:
 #   grade: stop
 #   each: banks
@@ -19,4 +19,9 @@ check contains {
 check contains {
 	"about": b.id, "which": "sealed", "when": fact.all([shared.vehicle(input.site), shared.lead(b.battery)]), "otherwise": "not a vehicle, or no lead battery",
 	"is_true": b.declared.sealed_from_cabin, "because": "its gas gets to where people live",
+} if some b in input.banks
+
+check contains {
+	"about": b.id, "which": "sparks", "when": fact.all([shared.vehicle(input.site), shared.lead(b.battery)]), "otherwise": "not a vehicle, or no lead battery",
+	"is_true": b.declared.spark_free, "because": "what sparks or burns shares its compartment",
 } if some b in input.banks

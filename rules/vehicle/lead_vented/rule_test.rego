@@ -20,6 +20,14 @@ cases := {
 	"unknown battery.bog-12.chemistry of sealed": {"design": "meets", "facts": {"battery.bog-12.chemistry": null}, "about": "bank.house", "which": "sealed", "verdict": "unproven"},
 	"not a vehicle (sealed)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "sealed", "verdict": "does_not_apply"},
 	"place unknown (sealed)": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "which": "sealed", "verdict": "unproven"},
+	"sparks: yes": {"design": "meets", "facts": {}, "about": "bank.house", "which": "sparks", "verdict": "meets"},
+	"sparks: no": {"design": "meets", "facts": {"bank.house.declared.vehicle.spark_free": false}, "about": "bank.house", "which": "sparks", "verdict": "breaks"},
+	"sparks: silent": {"design": "meets", "facts": {"bank.house.declared.vehicle.spark_free": null}, "about": "bank.house", "which": "sparks", "verdict": "unproven"},
+	"sparks: lithium": {"design": "meets", "facts": {"battery.bog-12.chemistry": "lifepo4", "bank.house.declared.vehicle.spark_free": false}, "about": "bank.house", "which": "sparks", "verdict": "does_not_apply"},
+	"sparks: AGM": {"design": "meets", "facts": {"battery.bog-12.chemistry": "agm", "bank.house.declared.vehicle.spark_free": false}, "about": "bank.house", "which": "sparks", "verdict": "breaks"},
+	"unknown battery.bog-12.chemistry of sparks": {"design": "meets", "facts": {"battery.bog-12.chemistry": null}, "about": "bank.house", "which": "sparks", "verdict": "unproven"},
+	"not a vehicle (sparks)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "sparks", "verdict": "does_not_apply"},
+	"place unknown (sparks)": {"design": "meets", "facts": {"site.place": null}, "about": "bank.house", "which": "sparks", "verdict": "unproven"},
 }
 
 test_cases[name] if {

@@ -43,6 +43,16 @@ cases := {
 	"not a vehicle (discharge current)": {"design": "meets", "facts": {"site.place": "building"}, "about": "bank.house", "which": "discharge current", "verdict": "does_not_apply"},
 	"another standard (discharge current)": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "bank.house", "which": "discharge current", "verdict": "does_not_apply"},
 	"discharge current: 1999 A by its internal resistance": {"design": "meets", "facts": {"battery.peat-100.short_circuit": "1999 A", "battery.peat-100.bms.discharge_cutoff": "2000 A"}, "about": "bank.house", "which": "discharge current", "verdict": "breaks"},
+	"over-voltage: 3.9 V a cell of iron phosphate": {"design": "meets", "facts": {"battery.peat-100.bms.over_voltage": "31.2 V"}, "about": "bank.house", "which": "over-voltage", "verdict": "meets"},
+	"over-voltage: a step above that": {"design": "meets", "facts": {"battery.peat-100.bms.over_voltage": "31.22 V"}, "about": "bank.house", "which": "over-voltage", "verdict": "breaks"},
+	"over-voltage: 40 V protects nothing": {"design": "meets", "facts": {"battery.peat-100.bms.over_voltage": "40 V"}, "about": "bank.house", "which": "over-voltage", "verdict": "breaks"},
+	"over-voltage: 4.35 V a cell of NMC": {"design": "meets", "facts": {"battery.peat-100.chemistry": "nmc", "battery.peat-100.bms.over_voltage": "34.8 V"}, "about": "bank.house", "which": "over-voltage", "verdict": "meets"},
+	"over-voltage: a step above that, NMC": {"design": "meets", "facts": {"battery.peat-100.chemistry": "nmc", "battery.peat-100.bms.over_voltage": "34.83 V"}, "about": "bank.house", "which": "over-voltage", "verdict": "breaks"},
+	"over-voltage: cells unknown": {"design": "meets", "facts": {"battery.peat-100.cells": null}, "about": "bank.house", "which": "over-voltage", "verdict": "unproven"},
+	"under-voltage: 2 V a cell of iron phosphate": {"design": "meets", "facts": {"battery.peat-100.bms.under_voltage": "16 V"}, "about": "bank.house", "which": "under-voltage", "verdict": "meets"},
+	"under-voltage: a step below that": {"design": "meets", "facts": {"battery.peat-100.bms.under_voltage": "15.98 V"}, "about": "bank.house", "which": "under-voltage", "verdict": "breaks"},
+	"under-voltage: 2.5 V a cell of NMC": {"design": "meets", "facts": {"battery.peat-100.chemistry": "nmc", "battery.peat-100.bms.under_voltage": "20 V"}, "about": "bank.house", "which": "under-voltage", "verdict": "meets"},
+	"under-voltage: a step below that, NMC": {"design": "meets", "facts": {"battery.peat-100.chemistry": "nmc", "battery.peat-100.bms.under_voltage": "19.98 V"}, "about": "bank.house", "which": "under-voltage", "verdict": "breaks"},
 }
 
 test_cases[name] if {

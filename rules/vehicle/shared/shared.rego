@@ -22,6 +22,12 @@ in_each(p) if {
 	endswith(trim_prefix(p.id, "protection.bank."), ".each")
 }
 
+# On the AC side: what hangs on an inverter's output.
+on_ac(x) if {
+	some l in x.loads
+	count(l.ac_outputs) > 0
+}
+
 # What charges a bank, and at which voltage a cell.
 sources(b) := array.concat([c.id | some c in input.chargers; c.bank.id == b.id], [e.id | some e in input.charge_sources; e.bank.id == b.id])
 

@@ -10,8 +10,9 @@ cases := {
 	"unknown": {"design": "meets", "facts": {"cable_run.load.lights.strand": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
 	"not a vehicle": {"design": "meets", "facts": {"site.place": "building"}, "about": "cable_run.load.lights", "verdict": "does_not_apply"},
 	"place unknown": {"design": "meets", "facts": {"site.place": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
-	"another standard": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv"}, "about": "cable_run.load.lights", "verdict": "does_not_apply"},
-	"standard silent": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "cable_run.load.lights", "verdict": "unproven"},
+	"by another standard, solid": {"design": "meets", "facts": {"site.declared.vehicle.standard": "rvia_lv", "cable_run.load.lights.strand": "solid"}, "about": "cable_run.load.lights", "verdict": "breaks"},
+	"on the AC side, solid": {"design": "meets", "facts": {}, "about": "cable_run.load.socket", "verdict": "does_not_apply"},
+	"standard silent": {"design": "meets", "facts": {"site.declared.vehicle.standard": null}, "about": "cable_run.load.lights", "verdict": "meets"},
 }
 
 test_cases[name] if {

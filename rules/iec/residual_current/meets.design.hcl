@@ -1,0 +1,2 @@
+# expect: meets iec.residual_current on ac_output.cabin (sensitivity)
+# expect: meets iec.residual_current on ac_output.cabin (type)

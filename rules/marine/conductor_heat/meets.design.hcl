@@ -1,0 +1,1 @@
+# expect: meets marine.conductor_heat on cable_run.bank.house

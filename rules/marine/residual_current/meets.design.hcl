@@ -1,0 +1,1 @@
+# expect: meets marine.residual_current on ac_output.cabin

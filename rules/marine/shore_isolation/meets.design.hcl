@@ -1,0 +1,1 @@
+# expect: meets marine.shore_isolation on charge_source.shore

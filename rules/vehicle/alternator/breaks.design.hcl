@@ -1,0 +1,98 @@
+# expect: breaks vehicle.alternator on charge_source.engine
+
+bank "house" {
+  battery                = "peat-100"
+  series                 = 1
+  parallel               = 2
+  coldest                = "-5 degC"
+  hottest                = "35 degC"
+  take_off               = "busbar"
+  matched                = true
+  low_voltage_disconnect = "22.5 V"
+  each {
+    fuse {
+      class      = "T"
+      rating     = "125 A"
+      voltage    = "125 V"
+      interrupts = "20 kA"
+      dc_rated   = true
+      distance   = "0.1 m"
+    }
+  }
+  main {
+    cable_run {
+      size       = "70 mm2"
+      length     = "1.2 m"
+      strand     = "class_5"
+      insulation = "105 degC"
+      voltage    = "600 V"
+      ambient    = "35 degC"
+      grouped    = 2
+      declared "vehicle" {
+        chassis_return = false
+      }
+    }
+    fuse {
+      class      = "T"
+      rating     = "150 A"
+      voltage    = "125 V"
+      interrupts = "20 kA"
+      dc_rated   = true
+      distance   = "0.2 m"
+      declared "vehicle" {
+        enclosed_cable    = false
+        outside_enclosure = false
+      }
+    }
+  }
+  disconnect {
+    rating     = "200 A"
+    voltage    = "80 V"
+    dc_rated   = true
+    load_break = true
+  }
+  declared "vehicle" {
+    vented_outside    = true
+    vent_area         = "16000 mm2"
+    gas_current       = "4 A"
+    sealed_from_cabin = true
+    restrained        = true
+    clear_of_services = true
+    cell_standard     = "IEC 62619"
+    listed            = true
+  }
+}
+
+charge_source "engine" {
+  bank               = "house"
+  charge_current     = "40 A"
+  charge_voltage     = "28.6 V"
+  cold_charge_cutoff = "5 degC"
+  together           = true
+  cable_run {
+    size       = "16 mm2"
+    length     = "3 m"
+    strand     = "class_5"
+    insulation = "105 degC"
+    voltage    = "600 V"
+    ambient    = "35 degC"
+    grouped    = 2
+    declared "vehicle" {
+      chassis_return = false
+    }
+  }
+  fuse {
+    class      = "T"
+    rating     = "60 A"
+    voltage    = "125 V"
+    interrupts = "20 kA"
+    dc_rated   = true
+    distance   = "0.2 m"
+  }
+  declared "vehicle" {
+    self_limiting       = false
+    device_at_source    = "0.2 m"
+    shore_power         = false
+    protected_from_loss = false
+  }
+}

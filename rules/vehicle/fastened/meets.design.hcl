@@ -1,0 +1,1 @@
+# expect: meets vehicle.fastened on bank.house

@@ -1,0 +1,1 @@
+# expect: meets vehicle.residual_current on ac_output.cabin

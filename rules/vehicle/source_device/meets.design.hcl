@@ -1,0 +1,1 @@
+# expect: meets vehicle.source_device on charge_source.engine

@@ -92,7 +92,7 @@ func (p *page) verdicts(d *lint.DesignResult) {
 	p.Workings = lines
 	p.Met = &table{Caption: "Judgements that are met", Class: "wide met", Heads: []string{"Rule", "About", "Found", "Limit", "Left", "Workings"}}
 	p.Apart = &table{Caption: "Rules that do not apply", Class: "wide", Heads: []string{"Rule", "About", "Because"}}
-	p.Waivers = &table{Caption: "Waivers", Class: "wide", Heads: []string{"Rule", "On", "State", "Reason", "Approved by", "Until"}}
+	p.Waivers = &table{Caption: "Waivers and accepted findings", Class: "wide", Heads: []string{"Rule", "On", "State", "Reason", "Approved by", "Until"}}
 	refs := func(i int) (all []int) {
 		for _, id := range mentioned[i] {
 			all = append(all, numbers[id])
@@ -119,6 +119,9 @@ func (p *page) verdicts(d *lint.DesignResult) {
 		}
 		if v.Because != v.Message {
 			f.Because = v.Because
+		}
+		if v.Accepted != nil { // and got worse, or it were no finding
+			f.Rests = append(f.Rests, "accepted on "+v.Accepted.Was.Since+", and worse now: "+v.Accepted.Worse)
 		}
 		if v.Fault != nil {
 			f.Fault = v.Fault.Message
@@ -150,6 +153,12 @@ func (p *page) waivers(d *lint.DesignResult) {
 		if v := &d.Verdicts[i]; v.Waiver != nil && v.Outcome == verdict.Waived {
 			used[v.Waiver.At] = true
 			p.Waivers.add(said(v.Rule), said(report.Subject(v)), said("in force"), told(v.Waiver.Reason), told(v.Waiver.ApprovedBy), said(v.Waiver.Expires))
+		}
+	}
+	for i := range d.Verdicts { // a baseline's findings are no items, and must not be passed over
+		if v := &d.Verdicts[i]; v.Held() {
+			p.Waivers.add(said(v.Rule), said(report.Subject(v)), cell{Text: "accepted by a baseline: " + string(v.Outcome), Kind: string(v.Grade)},
+				said(report.Sentence(v)), said(""), said("since "+v.Accepted.Was.Since))
 		}
 	}
 	for _, w := range d.System.Design().Waivers {

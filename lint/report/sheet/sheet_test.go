@@ -225,6 +225,26 @@ func TestProblemsAreShown(t *testing.T) {
 	}
 }
 
+// A finding that a baseline accepts is no item, and stands on the sheet all the
+// same; one that got worse is an item that says so.
+func TestAcceptedFindings(t *testing.T) {
+	r := judged(t, exampleTexts(t), "examples/hut/hut-broken.design.hcl")
+	d := &r.Designs[0]
+	before := report.Findings(d)
+	before[0].Accepted = &verdict.Acceptance{Was: verdict.Accepted{Since: "2026-01-31"}}
+	before[1].Accepted = &verdict.Acceptance{Was: verdict.Accepted{Since: "2026-02-28"}, Worse: "its headroom fell"}
+	page := written(t, r, d)
+	words := textOf(page)
+	if n := strings.Count(page, `<article class="finding`); n != len(before)-1 {
+		t.Errorf("%d items, want %d", n, len(before)-1)
+	}
+	for _, want := range []string{"accepted by a baseline: breaks", "since 2026-01-31", "accepted on 2026-02-28, and worse now: its headroom fell"} {
+		if !strings.Contains(words, want) {
+			t.Errorf("%q is nowhere", want)
+		}
+	}
+}
+
 // A design that holds next to nothing has a sheet without empty tables.
 func TestSmallDesign(t *testing.T) {
 	r := judged(t, map[string]string{"a.design.hcl": "design \"Bare\" {}\n"}, "a.design.hcl")

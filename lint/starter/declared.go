@@ -57,7 +57,7 @@ var promises = map[string]map[string][]string{
 		"lamp":        {"critical = false # navigation lights are", "second_source = false"},
 	},
 	"vehicle": {
-		"bank": {"vented_outside = true # top and bottom", `vent_area = "16000 mm2"`, "sealed_from_cabin = true", "restrained = true # stays in a crash",
+		"bank": {"vented_outside = true # top and bottom", `vent_area = "16000 mm2"`, "sealed_from_cabin = true", "spark_free = true # nothing in its compartment sparks or burns", "restrained = true # stays in a crash",
 			"clear_of_services = true # gas, diesel, water", `cell_standard = "IEC 62619"`, "listed = true"},
 		"ac_output":  {`residual_current = "30 mA" # before the sockets; its neutral must be bonded, or it never acts`},
 		"fuse":       {"enclosed_cable = true", "outside_enclosure = true"},

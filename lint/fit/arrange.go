@@ -29,6 +29,16 @@ func (g *group) count() (n int) {
 	return n
 }
 
+// kinds is how many kinds of panel it holds.
+func (g *group) kinds() (n int) {
+	for _, c := range g.series {
+		if c > 0 {
+			n++
+		}
+	}
+	return n
+}
+
 // candidate is one arrangement to be tried: groups for each place, and a way of
 // wiring the banks.
 type candidate struct {
@@ -57,7 +67,7 @@ func (f *finder) candidates() (chosen []candidate, possible int, more bool) {
 		spare, parts := f.spare(groups), 0
 		for _, at := range groups {
 			for _, g := range at {
-				parts += 1 + len(g.series) - strings.Count(fmt.Sprint(g.series), "0")
+				parts += 1 + g.kinds()
 			}
 		}
 		for w := range f.wirings {

@@ -14,8 +14,13 @@ const (
 	currentApart = 0.25
 )
 
-// mostLayouts bounds how many layouts are thought of before the best are chosen.
-const mostLayouts = 20000
+// mostLayouts bounds how many layouts are thought of before the best are chosen,
+// mostSteps how many groups are tried on the way: most of them may be left out as
+// not sensible, and count for nothing.
+const (
+	mostLayouts = 20000
+	mostSteps   = 5_000_000
+)
 
 // enumerate lists the sensible layouts, without the hopeless where asked.
 func (f *finder) enumerate(hopeful bool) *enumeration {
@@ -53,6 +58,9 @@ func (f *finder) patterns() [][]int {
 		}
 		for n := 0; n <= f.kinds[i].count; n++ {
 			p[i] = n
+			if n == 1 && !f.currentsAgree(p) { // nor would more of this kind, nor of any other
+				break
+			}
 			walk(i + 1)
 		}
 		p[i] = 0
@@ -66,17 +74,18 @@ func (f *finder) patterns() [][]int {
 
 // mixes tells a string of two or more kinds whose currents agree.
 func (f *finder) mixes(p []int) bool {
-	kinds, least, most := 0, math.Inf(1), 0.0
+	return (&group{series: p}).kinds() > 1 && f.currentsAgree(p)
+}
+
+// currentsAgree tells that the panels of a string are close enough in current.
+func (f *finder) currentsAgree(p []int) bool {
+	least, most := math.Inf(1), 0.0
 	for i, n := range p {
-		if n == 0 {
-			continue
-		}
-		kinds++
-		if a := f.kinds[i].imp; a > 0 {
+		if a := f.kinds[i].imp; n > 0 && a > 0 {
 			least, most = min(least, a), max(most, a)
 		}
 	}
-	return kinds > 1 && (most == 0 || most <= least*(1+currentApart))
+	return most == 0 || most <= least*(1+currentApart)
 }
 
 // enumeration walks over the places and gives each its groups.
@@ -86,6 +95,7 @@ type enumeration struct {
 	left     []int
 	groups   [][]group
 	found    [][][]group
+	steps    int
 	more     bool
 	hopeful  bool
 }
@@ -109,12 +119,16 @@ func (e *enumeration) fill(i, next int) {
 		return
 	}
 	for n := next; n < len(e.patterns); n++ {
+		if e.steps++; e.steps > mostSteps {
+			e.more = true
+			return
+		}
 		g := group{series: e.patterns[n]}
 		if e.twice(i, &g) {
 			continue
 		}
 		for g.parallel = 1; e.take(&g, 1); g.parallel++ {
-			if !e.agrees(i, &g) || e.hopeful && e.hopeless(&e.places[i], &g) {
+			if !e.agrees(i, &g) || e.mirrored(i, &g) || e.hopeful && e.hopeless(&e.places[i], &g) {
 				e.take(&g, -g.parallel)
 				break
 			}
@@ -176,18 +190,21 @@ func (e *enumeration) agrees(i int, g *group) bool {
 	return true
 }
 
-// keep notes a layout unless it is empty or the mirror image of another.
-func (e *enumeration) keep() {
-	empty := true
-	for i, at := range e.groups {
-		empty = empty && len(at) == 0
-		for j := range i { // of like places the earlier has the larger share
-			if e.places[j].class == e.places[i].class && compareGroups(e.groups[j], at) < 0 {
-				return
-			}
+// mirrored tells that with this group the layout is the mirror image of another: of
+// like places the earlier has the larger share. More strings, or more groups behind
+// this one, would not change that.
+func (e *enumeration) mirrored(i int, g *group) bool {
+	for j := range i {
+		if e.places[j].class == e.places[i].class && compareGroups(e.groups[j], append(slices.Clip(e.groups[i]), *g)) < 0 {
+			return true
 		}
 	}
-	if empty {
+	return false
+}
+
+// keep notes a layout unless it is empty.
+func (e *enumeration) keep() {
+	if !slices.ContainsFunc(e.groups, func(at []group) bool { return len(at) > 0 }) {
 		return
 	}
 	if len(e.found) >= mostLayouts {

@@ -33,7 +33,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"runtime"
 	"slices"
 	"sync"
 	"sync/atomic"
@@ -298,42 +297,19 @@ func (f *finder) begin(ctx context.Context) error {
 // judgeAll judges candidates with a bounded number of workers; results stand where
 // the candidates do.
 func (f *finder) judgeAll(ctx context.Context, of []candidate, year bool) ([]*Arrangement, error) {
-	workers := f.options.Workers
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	var (
-		next, done atomic.Int64
-		group      sync.WaitGroup
-		once       sync.Once
-		failure    error
-		all        = make([]*Arrangement, len(of))
-	)
-	for range min(workers, len(of)) {
-		group.Go(func() {
-			for {
-				i := int(next.Add(1)) - 1
-				if i >= len(of) || ctx.Err() != nil {
-					return
-				}
-				a, err := f.judge(ctx, of[i], year)
-				if err != nil {
-					once.Do(func() { failure = err })
-					return
-				}
-				all[i] = a
-				if n := int(done.Add(1)); f.options.Progress != nil {
-					f.options.Progress(n, len(of))
-				}
-			}
-		})
-	}
-	group.Wait()
-	if failure == nil {
-		failure = ctx.Err()
-	}
-	if failure != nil {
-		return nil, fmt.Errorf("judging arrangements: %w", failure)
+	var done atomic.Int64
+	all := make([]*Arrangement, len(of))
+	err := lint.Spread(ctx, f.options.Workers, len(of), func(i int) (err error) {
+		if all[i], err = f.judge(ctx, of[i], year); err != nil {
+			return err
+		}
+		if n := int(done.Add(1)); f.options.Progress != nil {
+			f.options.Progress(n, len(of))
+		}
+		return nil
+	})
+	if err != nil {
+		return nil, fmt.Errorf("judging arrangements: %w", err)
 	}
 	return all, nil
 }

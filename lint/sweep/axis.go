@@ -1,6 +1,7 @@
 package sweep
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -200,7 +201,7 @@ func (a *Axis) listed(o Over) error {
 		return fmt.Errorf("%d values; at most %d", len(a.Points), mostPoints)
 	}
 	a.Between = (a.Attribute.Form == design.Quantity || a.Attribute.Form == design.Number) && a.unit.Symbol != "AWG" &&
-		slices.IsSortedFunc(a.Points, func(x, y Point) int { return int(math.Copysign(1, x.Value-y.Value)) })
+		slices.IsSortedFunc(a.Points, func(x, y Point) int { return cmp.Compare(x.Value, y.Value) })
 	a.tolerate()
 	return nil
 }

@@ -13,7 +13,6 @@ import (
 	"context"
 	"fmt"
 	"maps"
-	"runtime"
 	"slices"
 	"sync"
 	"sync/atomic"
@@ -276,38 +275,8 @@ func (s *sweeper) pointsOf(at []int) []Point {
 
 // parallel runs n jobs on the workers that there are; the first error ends it.
 func (s *sweeper) parallel(ctx context.Context, n int, do func(int) error) error {
-	workers := s.options.Workers
-	if workers <= 0 {
-		workers = runtime.GOMAXPROCS(0)
-	}
-	var (
-		next    atomic.Int64
-		group   sync.WaitGroup
-		once    sync.Once
-		failure error
-		ended   atomic.Bool
-	)
-	for range min(workers, n) {
-		group.Go(func() {
-			for {
-				i := int(next.Add(1)) - 1
-				if i >= n || ended.Load() || ctx.Err() != nil {
-					return
-				}
-				if err := do(i); err != nil {
-					once.Do(func() { failure = err })
-					ended.Store(true)
-					return
-				}
-			}
-		})
-	}
-	group.Wait()
-	if failure == nil {
-		failure = ctx.Err()
-	}
-	if failure != nil {
-		return fmt.Errorf("sweeping: %w", failure)
+	if err := lint.Spread(ctx, s.options.Workers, n, do); err != nil {
+		return fmt.Errorf("sweeping: %w", err)
 	}
 	return nil
 }

@@ -81,11 +81,11 @@ func (s *streams) accept(result *lint.Result, r request) error {
 	}
 	// What a link names is replaced, not the link.
 	file, err := filepath.EvalSymlinks(r.file)
-	if errors.Is(err, fs.ErrNotExist) {
-		file, err = r.file, nil
-	}
-	if err == nil {
-		err = replaceFile(file, done.Text)
+	switch {
+	case r.baseline.New:
+		err = create(r.file, done.Text)
+	case err == nil:
+		err = replace(file, r.baseline.Text, done.Text) // what was accepted meanwhile is not lost
 	}
 	if err != nil {
 		return fmt.Errorf("writing the baseline, so that nothing was accepted: %w", err)

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"io/fs"
 	"maps"
 	"os"
 	"path/filepath"
@@ -133,7 +132,7 @@ func (r *exportRequest) run(c *cobra.Command, o lint.BookOptions) (string, sourc
 			return "", nil, fmt.Errorf("writing the files for editors: %w", err)
 		}
 		for _, name := range slices.Sorted(maps.Keys(files)) {
-			if err := replaceFile(filepath.Join(r.schema, name), files[name]); err != nil {
+			if err := writeOver(filepath.Join(r.schema, name), files[name]); err != nil {
 				return "", nil, fmt.Errorf("writing the files for editors: %w", err)
 			}
 			fmt.Fprintf(&said, "%s written\n", report.Escape(filepath.ToSlash(filepath.Join(r.schema, name))))
@@ -162,12 +161,12 @@ func (r *exportRequest) writeArchive(e *lint.Export) error {
 		if _, there := os.Lstat(signature); there == nil && (err != nil || !bytes.Equal(before, e.Archive)) {
 			return fmt.Errorf("%s is there and would not be of this archive: give --key, or take it away", signature)
 		}
-		return replaceFile(r.file, e.Archive)
+		return writeOver(r.file, e.Archive)
 	}
-	if err := replaceFile(r.file, e.Archive); err != nil {
+	if err := writeOver(r.file, e.Archive); err != nil {
 		return err
 	}
-	return replaceFile(signature, e.Signature)
+	return writeOver(signature, e.Signature)
 }
 
 func isInside(folder, name string) (bool, error) {
@@ -180,26 +179,4 @@ func isInside(folder, name string) (bool, error) {
 	}
 	between, err := filepath.Rel(folder, name)
 	return err == nil && filepath.IsLocal(between), nil
-}
-
-// replaceFile writes a file whole or not at all. What stands there is replaced
-// where it is a regular file.
-func replaceFile(name string, text []byte) (err error) {
-	if info, err := os.Lstat(name); err == nil && !info.Mode().IsRegular() {
-		return &fs.PathError{Op: "write", Path: name, Err: errIrregular}
-	}
-	f, err := os.CreateTemp(filepath.Dir(name), "."+filepath.Base(name)+".*")
-	if err != nil {
-		return err
-	}
-	defer func() {
-		if err != nil {
-			err = errors.Join(err, os.Remove(f.Name()))
-		}
-	}()
-	_, err = f.Write(text)
-	if err = errors.Join(err, f.Chmod(0o644), f.Close()); err != nil {
-		return err
-	}
-	return os.Rename(f.Name(), name)
 }

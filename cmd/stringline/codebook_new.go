@@ -78,7 +78,7 @@ func (s *streams) codebookNew(code *int) *cobra.Command {
 }
 
 // writeBook writes the template into a folder and says how many files it made.
-// It never writes over anything.
+// It never writes over anything, and writes all of it or nothing.
 func writeBook(dir, name string) (int, error) {
 	entries, err := os.ReadDir(dir)
 	switch {
@@ -98,6 +98,7 @@ func writeBook(dir, name string) (int, error) {
 		return 0, fmt.Errorf("reading the template: %w", err)
 	}
 	slices.Sort(files)
+	var written []newFile
 	for _, file := range files {
 		text, err := codebookTemplate.ReadFile(file)
 		if err != nil {
@@ -107,23 +108,10 @@ func writeBook(dir, name string) (int, error) {
 		if err != nil {
 			return 0, fmt.Errorf("reading the template: %w", err)
 		}
-		if err := writeNew(filepath.Join(dir, inside), bytes.ReplaceAll(text, []byte(templateName), []byte(name))); err != nil {
-			return 0, fmt.Errorf("writing codebook %s: %w", name, err)
-		}
+		written = append(written, newFile{path: filepath.ToSlash(inside), text: bytes.ReplaceAll(text, []byte(templateName), []byte(name))})
 	}
-	return len(files), nil
-}
-
-// writeNew writes a file that must not be there yet, with its folders.
-func writeNew(name string, text []byte) (err error) {
-	if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
-		return err
+	if err := createAll(dir, written); err != nil {
+		return 0, fmt.Errorf("writing codebook %s: %w", name, err)
 	}
-	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	if err != nil {
-		return err
-	}
-	defer func() { err = errors.Join(err, f.Close()) }()
-	_, err = f.Write(text)
-	return err
+	return len(written), nil
 }

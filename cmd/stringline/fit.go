@@ -179,7 +179,7 @@ func (s *streams) takeArrangement(c *cobra.Command, r *fit.Result, number int, i
 	if into == "-" {
 		return s.write(state, func(w io.Writer) error { _, err := w.Write(text); return err }), nil
 	}
-	if err := replaceFile(into, text); err != nil {
+	if err := create(into, text); err != nil {
 		return 2, fmt.Errorf("writing the copy: %w", err)
 	}
 	return s.write(state, func(w io.Writer) error { return report.Taken(w, a, filepath.ToSlash(into)) }), nil

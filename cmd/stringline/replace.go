@@ -9,8 +9,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-
-	"stringline/schema/source"
+	"slices"
 )
 
 // Files are written whole or not at all: a new text stands complete beside the
@@ -21,16 +20,150 @@ import (
 // mode. One that is a link, is not writable, or changed since old was read is left
 // alone with an error, which does not name the file.
 func replace(name string, old, text []byte) error {
+	return inFolderOf(name, func(root *os.Root, base string) error {
+		info, err := root.Lstat(base)
+		if err != nil {
+			return writeFault(err)
+		}
+		if err := writable(info); err != nil {
+			return err
+		}
+		beside, err := writeBeside(root, base, text, info)
+		if err != nil {
+			return err
+		}
+		if now, err := readRoot(root, base, int64(len(old))+1); err != nil || !bytes.Equal(now, old) {
+			return errors.Join(errors.New("the file was changed meanwhile"), root.Remove(beside))
+		}
+		return take(root, beside, base)
+	})
+}
+
+// writeOver writes a file whatever it held, or where there was none. A file that was
+// there keeps its mode; only a regular one that may be written is written over.
+func writeOver(name string, text []byte) error {
+	return inFolderOf(name, func(root *os.Root, base string) error {
+		info, err := root.Lstat(base)
+		switch {
+		case errors.Is(err, fs.ErrNotExist):
+			info = nil
+		case err != nil:
+			return writeFault(err)
+		default:
+			if err := writable(info); err != nil {
+				return err
+			}
+		}
+		beside, err := writeBeside(root, base, text, info)
+		if err != nil {
+			return err
+		}
+		return take(root, beside, base)
+	})
+}
+
+// create writes a file that must not be there yet, whole or not at all.
+func create(name string, text []byte) error {
+	return inFolderOf(name, func(root *os.Root, base string) error {
+		beside, err := writeBeside(root, base, text, nil)
+		if err != nil {
+			return err
+		}
+		// A link, unlike a new name, is not given where the name is taken.
+		err = root.Link(beside, base)
+		if err == nil {
+			return root.Remove(beside)
+		}
+		switch _, there := root.Lstat(base); {
+		case there == nil:
+			return errors.Join(errors.New("it is there already; nothing is written over"), root.Remove(beside))
+		case errors.Is(there, fs.ErrNotExist): // a disk that knows no links
+			return take(root, beside, base)
+		}
+		return errors.Join(writeFault(err), root.Remove(beside))
+	})
+}
+
+// newFile is one of several files that are written together.
+type newFile struct {
+	path string // below their folder, with /
+	text []byte
+	run  bool // it may be executed
+}
+
+// createAll writes files that must not be there yet into a folder, with the folders
+// that they need: all of them or none.
+func createAll(folder string, files []newFile) (err error) {
+	var made []string // in the order in which they were made
+	defer func() {
+		if err == nil {
+			return
+		}
+		for _, name := range slices.Backward(made) {
+			_ = os.Remove(name) // the error that led here is told; a folder that is in use stays
+		}
+	}()
+	for _, f := range files {
+		name := filepath.Join(folder, filepath.FromSlash(f.path))
+		folders, err := makeFolders(filepath.Dir(name))
+		if made = append(made, folders...); err != nil {
+			return fmt.Errorf("%s: %w", f.path, writeFault(err))
+		}
+		if err := create(name, f.text); err != nil {
+			return fmt.Errorf("%s: %w", f.path, err)
+		}
+		made = append(made, name)
+		if !f.run {
+			continue
+		}
+		info, err := os.Stat(name)
+		if err == nil { // who may read it may run it; a disk may know no such mode
+			err = os.Chmod(name, info.Mode().Perm()|info.Mode().Perm()&0o444>>2)
+		}
+		if err != nil {
+			return fmt.Errorf("%s: %w", f.path, writeFault(err))
+		}
+	}
+	return nil
+}
+
+// makeFolders makes a folder and those above it, and gives those that were not
+// there.
+func makeFolders(folder string) (made []string, err error) {
+	var missing []string
+	for at := filepath.Clean(folder); ; at = filepath.Dir(at) {
+		if _, err := os.Stat(at); err == nil || at == filepath.Dir(at) {
+			break
+		}
+		missing = append(missing, at)
+	}
+	for _, name := range slices.Backward(missing) {
+		if err := os.Mkdir(name, 0o755); err != nil {
+			return made, err
+		}
+		made = append(made, name)
+	}
+	if info, err := os.Stat(folder); err != nil || !info.IsDir() {
+		return made, errors.Join(errors.New("it is no folder"), err)
+	}
+	return made, nil
+}
+
+// inFolderOf opens the folder of a file: what happens to the folder's own name meanwhile
+// cannot lead elsewhere.
+func inFolderOf(name string, do func(root *os.Root, base string) error) error {
 	folder, base := filepath.Split(name)
 	root, err := os.OpenRoot(filepath.Clean(folder + "."))
 	if err != nil {
 		return writeFault(err)
 	}
 	defer root.Close() // opened for its entries: nothing can be lost
-	info, err := root.Lstat(base)
+	return do(root, base)
+}
+
+// writable refuses what is not to be written over.
+func writable(info fs.FileInfo) error {
 	switch {
-	case err != nil:
-		return writeFault(err)
 	case info.Mode()&os.ModeSymlink != 0:
 		return errors.New("a symbolic link: name the file that it stands for")
 	case !info.Mode().IsRegular():
@@ -38,55 +171,32 @@ func replace(name string, old, text []byte) error {
 	case info.Mode().Perm()&0o200 == 0:
 		return errors.New("the file is not to be written (its mode says so)")
 	}
-	beside, err := writeBeside(root, base, text, info.Mode().Perm())
-	if err != nil {
-		return err
-	}
-	if now, err := readRoot(root, base); err != nil || !bytes.Equal(now, old) {
-		return errors.Join(errors.New("the file was changed meanwhile"), root.Remove(beside))
-	}
+	return nil
+}
+
+// take gives a new text its name.
+func take(root *os.Root, beside, base string) error {
 	if err := root.Rename(beside, base); err != nil {
 		return errors.Join(writeFault(err), root.Remove(beside))
 	}
 	return nil
 }
 
-// create writes a file that must not be there yet, whole or not at all.
-func create(name string, text []byte) error {
-	folder, base := filepath.Split(name)
-	root, err := os.OpenRoot(filepath.Clean(folder + "."))
-	if err != nil {
-		return writeFault(err)
-	}
-	defer root.Close() // opened for its entries: nothing can be lost
-	beside, err := writeBeside(root, base, text, 0o644)
-	if err != nil {
-		return err
-	}
-	// A link, unlike a new name, is not given where the name is taken.
-	if err := root.Link(beside, base); err != nil {
-		if _, there := root.Lstat(base); there == nil {
-			err = errors.New("it is there already; nothing is written over")
-		} else if _, taken := root.Lstat(base); errors.Is(taken, os.ErrNotExist) { // a disk that knows no links
-			if err = root.Rename(beside, base); err == nil {
-				return nil
-			}
-		}
-		return errors.Join(writeFault(err), root.Remove(beside))
-	}
-	return root.Remove(beside)
-}
-
 // writeBeside writes a text under a name of its own in the folder and gives that
-// name. Where it cannot be written whole, nothing stays.
-func writeBeside(root *os.Root, base string, text []byte, mode os.FileMode) (name string, err error) {
+// name. It has the mode of the file that it stands for; where there was none, that
+// of any new file. Where it cannot be written whole, nothing stays.
+func writeBeside(root *os.Root, base string, text []byte, was fs.FileInfo) (name string, err error) {
 	name = fmt.Sprintf(".%s.%s", base, rand.Text()[:10])
+	mode := fs.FileMode(0o644)
+	if was != nil {
+		mode = was.Mode().Perm()
+	}
 	f, err := root.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
 	if err != nil {
 		return "", writeFault(err)
 	}
 	_, err = f.Write(text)
-	if err == nil {
+	if err == nil && was != nil {
 		err = f.Chmod(mode) // what the process's mask took away
 	}
 	if err == nil {
@@ -98,13 +208,13 @@ func writeBeside(root *os.Root, base string, text []byte, mode os.FileMode) (nam
 	return name, nil
 }
 
-func readRoot(root *os.Root, base string) (text []byte, err error) {
+func readRoot(root *os.Root, base string, most int64) (text []byte, err error) {
 	f, err := root.Open(base)
 	if err != nil {
 		return nil, err
 	}
-	defer f.Close()
-	return io.ReadAll(io.LimitReader(f, source.MaxBytes+1))
+	defer f.Close() // opened for reading: nothing can be lost
+	return io.ReadAll(io.LimitReader(f, most))
 }
 
 // writeFault keeps the cause of an error and drops the path, which is one of this

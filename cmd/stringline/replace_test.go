@@ -1,10 +1,13 @@
 package main
 
 import (
+	"bytes"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"stringline/schema/source"
 )
 
 // onlyFile holds that the folder has one entry: no half-written file stays behind.
@@ -64,5 +67,91 @@ func TestCreate(t *testing.T) {
 	}
 	if entries, err := os.ReadDir(dir); err != nil || len(entries) != 1 {
 		t.Errorf("left behind: %v (%v)", entries, err)
+	}
+}
+
+// A file that is written over keeps its mode, and what is no plain file stays as it is.
+func TestWriteOver(t *testing.T) {
+	dir := t.TempDir()
+	name := filepath.Join(dir, "sheet.html")
+	for _, text := range []string{"one", "two"} {
+		if err := writeOver(name, []byte(text)); err != nil {
+			t.Fatal(err)
+		}
+		onlyFile(t, dir, text)
+		if err := os.Chmod(name, 0o600); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := writeOver(name, []byte("three")); err != nil {
+		t.Fatal(err)
+	}
+	if info, err := os.Stat(name); err != nil || info.Mode().Perm() != 0o600 {
+		t.Errorf("the mode is %v (%v)", info.Mode(), err)
+	}
+	if err := os.Chmod(name, 0o400); err != nil {
+		t.Fatal(err)
+	}
+	if err := writeOver(name, []byte("four")); err == nil || !strings.Contains(err.Error(), "not to be written") {
+		t.Errorf("over a file that is kept from writing: %v", err)
+	}
+	onlyFile(t, dir, "three")
+	if err := writeOver(dir, []byte("four")); err == nil {
+		t.Error("written over a folder")
+	}
+	if err := os.Remove(name); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Symlink("elsewhere", name); err != nil {
+		t.Skip(err)
+	}
+	if err := writeOver(name, []byte("four")); err == nil {
+		t.Error("written over, or through, a link")
+	}
+}
+
+// Longer texts than a design may have are compared whole: a baseline is one.
+func TestReplaceLong(t *testing.T) {
+	dir := t.TempDir()
+	name := filepath.Join(dir, "accepted.csv")
+	old := bytes.Repeat([]byte("a line of a baseline\n"), 2*source.MaxBytes/20)
+	if err := os.WriteFile(name, old, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if err := replace(name, old, []byte("new")); err != nil {
+		t.Fatal(err)
+	}
+	onlyFile(t, dir, "new")
+	if err := replace(name, []byte("ne"), nil); err == nil {
+		t.Error("a file that grew was replaced")
+	}
+}
+
+// Of several files all are written or none, and no folder stays that was made for them.
+func TestCreateAll(t *testing.T) {
+	dir := t.TempDir()
+	files := []newFile{{path: "a/b/one.txt", text: []byte("one")}, {path: "hook", text: []byte("#!/bin/sh\n"), run: true}, {path: "two.txt", text: []byte("two")}}
+	if err := os.WriteFile(filepath.Join(dir, "two.txt"), []byte("theirs"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if err := createAll(dir, files); err == nil || !strings.Contains(err.Error(), "two.txt: it is there already") {
+		t.Errorf("over a file: %v", err)
+	}
+	onlyFile(t, dir, "theirs")
+	if err := os.Remove(filepath.Join(dir, "two.txt")); err != nil {
+		t.Fatal(err)
+	}
+	if err := createAll(dir, files); err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range files {
+		name := filepath.Join(dir, filepath.FromSlash(f.path))
+		text, err := os.ReadFile(name)
+		if err != nil || !bytes.Equal(text, f.text) {
+			t.Errorf("%s holds %q (%v)", f.path, text, err)
+		}
+		if info, err := os.Stat(name); err == nil && info.Mode().Perm()&0o100 != 0 != f.run {
+			t.Errorf("%s has the mode %v", f.path, info.Mode())
+		}
 	}
 }

@@ -142,7 +142,7 @@ func (s *streams) deliver(want *sheetRequest, r *lint.Result, d *lint.DesignResu
 	if err := build(&b); err != nil {
 		return s.fail(err)
 	}
-	if err := replaceFile(want.file, []byte(b.String())); err != nil {
+	if err := writeOver(want.file, []byte(b.String())); err != nil {
 		return s.fail(fmt.Errorf("writing %s: %w", want.file, err))
 	}
 	s.say(want.file + " written; " + sheet.Told(r, d))

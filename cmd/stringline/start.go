@@ -147,7 +147,7 @@ func (s *streams) ask(in *bufio.Reader, q starter.Question, answers starter.Answ
 }
 
 // writeWorkshop writes the files beside where they go, has them judged there, and
-// then gives them their names, all or none.
+// then writes them, all or none.
 func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter.Answers, page report.Page) (code int, err error) {
 	hooks, inGit := hooksPath(native(dir))
 	files, err := starter.Write(answers, hooks)
@@ -156,7 +156,9 @@ func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter
 	}
 	refuse := func(err error) (int, error) { return 2, fmt.Errorf("writing a first workshop into %s: %w", dir, err) }
 	folder := native(dir)
+	written := make([]newFile, 0, len(files))
 	for _, f := range files {
+		written = append(written, newFile{f.Path, f.Text, f.Run})
 		if _, err := os.Lstat(filepath.Join(folder, filepath.FromSlash(f.Path))); err == nil {
 			return refuse(fmt.Errorf("%s is there already; nothing is written over", f.Path))
 		}
@@ -178,16 +180,8 @@ func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter
 		return refuse(writeFault(err))
 	}
 	defer func() { err = errors.Join(err, os.RemoveAll(beside)) }()
-	for _, f := range files {
-		name := filepath.Join(beside, filepath.FromSlash(f.Path))
-		if err := writeNew(name, f.Text); err != nil {
-			return refuse(writeFault(err))
-		}
-		if f.Run {
-			if err := os.Chmod(name, 0o755); err != nil {
-				return refuse(writeFault(err))
-			}
-		}
+	if err := createAll(beside, written); err != nil {
+		return refuse(err)
 	}
 	judged, err := s.judge(ctx, request{paths: []string{filepath.Join(beside, files[0].Path)}, date: s.now().Format(time.DateOnly), rejectFrom: verdict.Fix})
 	if err != nil {
@@ -196,69 +190,13 @@ func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter
 	if judged.Exit > 1 {
 		return refuse(fmt.Errorf("it could not be judged: %w", problemsOf(judged, filepath.Base(beside))))
 	}
-	more, err := place(beside, folder, files)
-	made = append(made, more...)
-	if err != nil {
+	if err := createAll(folder, written); err != nil {
 		return refuse(err)
 	}
 	whole = true
 	return s.write(0, func(w io.Writer) error {
 		return report.Started(w, started(report.Start{Folder: dir, Hooks: hooks, InGit: inGit}, files, answers, judged), page)
 	}), nil
-}
-
-// makeFolders makes a folder and those above it, and gives those that were not
-// there.
-func makeFolders(folder string) (made []string, err error) {
-	var missing []string
-	for at := filepath.Clean(folder); ; at = filepath.Dir(at) {
-		if _, err := os.Stat(at); err == nil || at == filepath.Dir(at) {
-			break
-		}
-		missing = append(missing, at)
-	}
-	for _, name := range slices.Backward(missing) {
-		if err := os.Mkdir(name, 0o755); err != nil {
-			return made, err
-		}
-		made = append(made, name)
-	}
-	if info, err := os.Stat(folder); err != nil || !info.IsDir() {
-		return made, errors.Join(errors.New("it is no folder"), err)
-	}
-	return made, nil
-}
-
-// place gives the files their names. Where one cannot have it, those that had are
-// taken away again. It gives the folders that it made.
-func place(beside, folder string, files []starter.File) (made []string, err error) {
-	var placed []string
-	defer func() {
-		if err != nil {
-			for _, name := range placed {
-				_ = os.Remove(name) // the error that led here is told
-			}
-		}
-	}()
-	for _, f := range files {
-		name := filepath.Join(folder, filepath.FromSlash(f.Path))
-		more, err := makeFolders(filepath.Dir(name))
-		if made = append(made, more...); err != nil {
-			return made, writeFault(err)
-		}
-		// Unlike a renamed file, a link never takes the place of another. Where the
-		// disk knows no links the file is written anew, if nothing has its name.
-		if err := os.Link(filepath.Join(beside, filepath.FromSlash(f.Path)), name); err != nil {
-			if err := writeNew(name, f.Text); err != nil {
-				return made, fmt.Errorf("%s: %w", f.Path, writeFault(err))
-			}
-			if f.Run {
-				_ = os.Chmod(name, 0o755) // such a disk may know no modes either
-			}
-		}
-		placed = append(placed, name)
-	}
-	return made, nil
 }
 
 // problemsOf gives what could not be read, in files as they are to be named: nobody

@@ -182,14 +182,13 @@ func Accept(r *Result) (*Acceptance, error) {
 	}
 	b := r.Baseline
 	gone := map[string]bool{}
-	id := func(a *verdict.Accepted) string { return a.File + "|" + a.Rule + "|" + a.About + "|" + a.Which }
 	for i := range b.Gone {
-		gone[id(&b.Gone[i])] = true
+		gone[b.Gone[i].Key()] = true
 	}
 	lines, at := []verdict.Accepted{}, map[string]int{}
 	for i := range b.baseline.Lines {
-		if line := b.baseline.Lines[i]; !gone[id(&line)] {
-			at[id(&line)] = len(lines)
+		if line := b.baseline.Lines[i]; !gone[line.Key()] {
+			at[line.Key()] = len(lines)
 			lines = append(lines, line)
 		}
 	}
@@ -206,7 +205,7 @@ func Accept(r *Result) (*Acceptance, error) {
 				continue
 			}
 			now := v.Accept(nameIn(b.dir, r.from, d.File), r.Date)
-			i, listed := at[id(&now)]
+			i, listed := at[now.Key()]
 			switch {
 			case listed:
 				if v.Accepted.Worse != "" {

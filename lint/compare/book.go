@@ -138,5 +138,5 @@ func sameParameter(a, b *lint.ParameterInUse) bool {
 	if (a.Yes == nil) != (b.Yes == nil) || a.Yes != nil && *a.Yes != *b.Yes {
 		return false
 	}
-	return sameNumber(a.Value, b.Value) && a.Word == b.Word && a.Unit == b.Unit
+	return verdict.SameNumber(a.Value, b.Value) && a.Word == b.Word && a.Unit == b.Unit
 }

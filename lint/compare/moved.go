@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"stringline/lint/facts"
+	"stringline/lint/verdict"
 	"stringline/schema/quantity"
 	"stringline/schema/source"
 )
@@ -118,7 +119,7 @@ func sameFact(a, b *facts.Fact, n *names) bool {
 		return false
 	}
 	if !a.Known {
-		return sameNumber(a.AtLeast, b.AtLeast)
+		return verdict.SameNumber(a.AtLeast, b.AtLeast)
 	}
 	same := func(x, y float64) bool { return quantity.Round(x) == quantity.Round(y) }
 	return same(a.SI, b.SI) && n.id(a.Word) == b.Word && a.Yes == b.Yes &&

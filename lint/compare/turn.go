@@ -2,7 +2,6 @@ package compare
 
 import (
 	"cmp"
-	"math"
 	"slices"
 	"strings"
 
@@ -247,40 +246,7 @@ func (t *Turn) stillMet(o *Options) (Direction, string) {
 }
 
 // figuresMoved tells whether what was found or what is allowed changed.
-func (t *Turn) figuresMoved() bool {
-	if (t.Was.Is == nil) != (t.Now.Is == nil) || len(t.Was.Limits) != len(t.Now.Limits) {
-		return true
-	}
-	if t.Now.Is != nil && !sameMeasure(t.Was.Is, t.Now.Is) {
-		return true
-	}
-	for i := range t.Now.Limits {
-		if !sameMeasure(&t.Was.Limits[i], &t.Now.Limits[i]) {
-			return true
-		}
-	}
-	return false
-}
-
-func sameMeasure(a, b *verdict.Measured) bool {
-	text := func(s *string) string {
-		if s == nil {
-			return ""
-		}
-		return *s
-	}
-	if (a.Yes == nil) != (b.Yes == nil) || a.Yes != nil && *a.Yes != *b.Yes {
-		return false
-	}
-	return a.Unit == b.Unit && sameNumber(a.Value, b.Value) && sameNumber(a.AtLeast, b.AtLeast) && text(a.Word) == text(b.Word)
-}
-
-func sameNumber(a, b *float64) bool {
-	if a == nil || b == nil {
-		return a == b
-	}
-	return *a == *b || math.Abs(*a-*b) <= slight*math.Max(math.Abs(*a), math.Abs(*b))
-}
+func (t *Turn) figuresMoved() bool { return !verdict.SameFigures(t.Was, t.Now) }
 
 // compareTurns orders turns: what got worse first, by grade, what breaks before
 // what is unproven; then what turned, what lost most headroom, what won, and what

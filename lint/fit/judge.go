@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"context"
 	"maps"
-	"math"
 	"slices"
 	"strings"
 
@@ -138,30 +137,7 @@ func (f *finder) judge(ctx context.Context, c candidate, year bool) (*Arrangemen
 // figures.
 func (f *finder) had(v *verdict.Verdict) bool {
 	before := f.found[v.Key()]
-	if before == nil || before.Outcome != v.Outcome || before.Because != v.Because || !slices.Equal(before.Missing, v.Missing) || len(before.Limits) != len(v.Limits) {
-		return false
-	}
-	for i := range v.Limits {
-		if !sameMeasured(&before.Limits[i], &v.Limits[i]) {
-			return false
-		}
-	}
-	return sameMeasured(before.Is, v.Is)
-}
-
-func sameMeasured(a, b *verdict.Measured) bool {
-	if a == nil || b == nil {
-		return a == b
-	}
-	same := func(x, y *float64) bool {
-		if x == nil || y == nil {
-			return x == y
-		}
-		return math.Abs(*x-*y) <= 1e-9*math.Max(math.Abs(*x), math.Abs(*y))
-	}
-	word := func(x, y *string) bool { return x == nil && y == nil || x != nil && y != nil && *x == *y }
-	yes := func(x, y *bool) bool { return x == nil && y == nil || x != nil && y != nil && *x == *y }
-	return same(a.Value, b.Value) && same(a.AtLeast, b.AtLeast) && word(a.Word, b.Word) && yes(a.Yes, b.Yes)
+	return before != nil && before.Outcome == v.Outcome && before.Because == v.Because && slices.Equal(before.Missing, v.Missing) && verdict.SameFigures(before, v)
 }
 
 // noteLeast keeps the verdict on the panels' limits that has the least headroom.

@@ -27,8 +27,8 @@ type Accepted struct {
 	keyAt        source.Range
 }
 
-// key identifies a line.
-func (a *Accepted) key() string { return a.File + "|" + a.Rule + "|" + a.About + "|" + a.Which }
+// Key identifies a line, as [Verdict.Key] does behind the file.
+func (a *Accepted) Key() string { return a.File + "|" + a.Rule + "|" + a.About + "|" + a.Which }
 
 // Baseline holds the findings that were accepted, ordered by file, rule, about
 // and which. It is made by [ReadBaseline], and not changed after.
@@ -109,7 +109,7 @@ func (b *Baseline) Compare(file string, vs []Verdict) (stand map[int]bool) {
 	stand = map[int]bool{}
 	of := map[string]int{}
 	for _, i := range b.byFile[file] {
-		of[b.Lines[i].key()] = i
+		of[b.Lines[i].Key()] = i
 	}
 	if len(of) == 0 {
 		return stand

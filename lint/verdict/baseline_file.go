@@ -264,10 +264,10 @@ func (r *reader) line(number, start int, line string, whole source.Range) {
 			a.Spare = &Spare{Value: v, Unit: unit}
 		}
 	}
-	if first, twice := r.seen[a.key()]; twice {
+	if first, twice := r.seen[a.Key()]; twice {
 		r.problem(whole, "one line", fmt.Sprint(first), "the same finding as in line %d; keep one of them", first)
 	} else {
-		r.seen[a.key()] = whole.Start.Line
+		r.seen[a.Key()] = whole.Start.Line
 	}
 	if len(r.problems) == before {
 		r.baseline.Lines = append(r.baseline.Lines, a)

@@ -123,7 +123,7 @@ func (b *Bench) Problems() source.Problems {
 	b.job.room.mutex.Unlock()
 	problems = append(problems, unknownRules(b.options.Rules, jobs)...)
 	problems.Sort()
-	return slices.CompactFunc(problems, func(x, y source.Problem) bool { return x == y })
+	return slices.Compact(problems)
 }
 
 // Books lists the codebooks that judged so far.

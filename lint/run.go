@@ -89,11 +89,11 @@ func Run(ctx context.Context, o Options) (*Result, error) {
 	result.Problems = append(result.Problems, roomProblems(jobs)...)
 	result.Books = booksInUse(jobs)
 	result.Problems = append(result.Problems, unknownRules(o.Rules, jobs)...)
-	result.Problems = slices.CompactFunc(result.Problems, func(a, b source.Problem) bool { return a == b })
 	if len(jobs) == 0 && len(result.Problems) == 0 {
 		result.Problems = append(result.Problems, source.Problem{Kind: "no_design", Message: "no design was named"})
 	}
 	result.Problems.Sort()
+	result.Problems = slices.Compact(result.Problems)
 	result.Summary, result.Exit = counted.end(result)
 	result.Summary.NotJudged = len(jobs) - counted.summary.Designs
 	return result, judged

@@ -44,8 +44,10 @@ func waiversOf(d *design.Design, books []*judge.Book, selection []string) ([]ver
 // rooms lists the workshops of the jobs, each once, in their order.
 func rooms(jobs []job) []*room {
 	var all []*room
+	listed := map[*room]bool{}
 	for _, j := range jobs {
-		if !slices.Contains(all, j.room) {
+		if !listed[j.room] {
+			listed[j.room] = true
 			all = append(all, j.room)
 		}
 	}
@@ -54,9 +56,11 @@ func rooms(jobs []job) []*room {
 
 func roomProblems(jobs []job) source.Problems {
 	var all source.Problems
+	told := map[source.Problem]bool{}
 	for _, r := range rooms(jobs) {
 		for _, p := range r.problems {
-			if !slices.Contains(all, p) {
+			if !told[p] {
+				told[p] = true
 				all = append(all, p)
 			}
 		}

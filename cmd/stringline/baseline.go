@@ -56,6 +56,7 @@ func (s *streams) baseline(c *cobra.Command, r *request) error {
 }
 
 // readSmall reads at most so many bytes of a regular file; it never waits on a pipe.
+// An empty file gives an empty text, and not nil.
 func readSmall(name string, most int64) (text []byte, err error) {
 	info, err := os.Stat(name)
 	if err != nil {

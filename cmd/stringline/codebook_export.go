@@ -42,15 +42,13 @@ func (s *streams) codebookExport(code *int) *cobra.Command {
 	option.String("schema", "", "write the files for editors into `DIR`")
 	c.RunE = func(c *cobra.Command, args []string) error {
 		want := exportRequest{}
-		for name, to := range map[string]*string{"output": &want.file, "key": &want.key, "schema": &want.schema} {
-			text, err := c.Flags().GetString(name)
-			if err != nil {
-				return fmt.Errorf("reading --%s: %w", name, err)
+		for _, option := range []struct {
+			name string
+			to   *string
+		}{{"output", &want.file}, {"key", &want.key}, {"schema", &want.schema}} {
+			if err := named(c, option.name, option.to); err != nil {
+				return err
 			}
-			if c.Flags().Changed(name) && text == "" {
-				return fmt.Errorf("--%s: the name is empty", name)
-			}
-			*to = text
 		}
 		switch {
 		case len(args) > 1:

@@ -50,11 +50,16 @@ const (
 // a workshop may have.
 const largestObject = 64 << 20
 
-const mostLinks = 40
+// Links are followed so many times, and no further than a path may be long.
+const (
+	mostLinks   = 40
+	longestLink = 4096
+)
 
 var (
 	errEscapes   = errors.New("path escapes from parent: a symbolic link leads out of the folder")
 	errManyLink  = errors.New("too many levels of symbolic links")
+	errNoLink    = errors.New("a symbolic link whose target is no path")
 	errTooLarge  = errors.New("the file is larger than 64 MiB")
 	errElsewhere = errors.New("the commit holds a pointer in its place, as for large files that are kept elsewhere")
 )
@@ -176,6 +181,8 @@ func (t *commitTree) find(op, name string) (trail, error) {
 		switch {
 		case err != nil:
 			return fail(err)
+		case len(target) > longestLink:
+			return fail(errNoLink)
 		case path.IsAbs(string(target)):
 			return fail(errEscapes)
 		}

@@ -3,7 +3,6 @@ package main
 import (
 	"bytes"
 	"fmt"
-	"io"
 	"io/fs"
 	"os"
 	"path"
@@ -62,17 +61,9 @@ func handedOn(name string) ([]byte, error) {
 	if name == os.DevNull || name == "/dev/null" {
 		return nil, nil
 	}
-	f, err := os.Open(name)
+	text, err := readSmall(name, source.MaxBytes+1)
 	if err != nil {
 		return nil, fmt.Errorf("reading what git hands on: %w", err)
-	}
-	defer f.Close() // opened for reading: nothing can be lost
-	text, err := io.ReadAll(io.LimitReader(f, source.MaxBytes+1))
-	if err != nil {
-		return nil, fmt.Errorf("reading what git hands on: %w", err)
-	}
-	if text == nil {
-		text = []byte{}
 	}
 	return text, nil
 }

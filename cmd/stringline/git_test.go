@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -129,6 +130,12 @@ func TestCommitTreeLinks(t *testing.T) {
 		"secret": "x", "w/file": "y", "w/sub/file": "z", "w/in": "link:sub/file", "w/folder": "link:sub", "w/round": "link:sub/../file",
 		"w/out": "link:../secret", "w/far": "link:sub/../../secret", "w/abs": "link:/etc/passwd", "w/loop": "link:loop", "w/gone": "link:nothing", "back": "link:w",
 	})
+	huge := bytes.Repeat([]byte("x/"), longestLink)
+	r0 := &commitTree{root: folderNode("."), content: &commitContent{open: func() (gitObjects, error) { return oneObject(huge), nil }}}
+	r0.add("link", gitLink, "0", 0)
+	if _, err := r0.Open("link"); !errors.Is(err, errNoLink) {
+		t.Errorf("a link whose target is %d bytes long: %v", len(huge), err)
+	}
 	r := openTest(t, dir, "main")
 	tree, err := r.Root(path.Join(slashed(dir), "w"))
 	if err != nil {
@@ -152,6 +159,12 @@ func TestCommitTreeLinks(t *testing.T) {
 		t.Errorf("a link to a folder: %v, %v", info, err)
 	}
 }
+
+// oneObject is what every object holds.
+type oneObject []byte
+
+func (o oneObject) read(string) ([]byte, error) { return o, nil }
+func (oneObject) close()                        {}
 
 // TestGitRunsNothingElse: whatever a repository's settings name is not run, and
 // nothing is written. Each of them would leave a mark.

@@ -160,9 +160,11 @@ func (s *streams) writeParts(table *source.File, opts datasheet.Options, output 
 	if len(problems) > 0 {
 		s.say(problems.Error())
 	}
-	for kind, option := range map[string]string{datasheet.KindDecimal: "--decimal comma or --decimal point", datasheet.KindSeparator: "--separator comma, semicolon or tab"} {
-		if slices.ContainsFunc(problems, func(p source.Problem) bool { return p.Kind == kind }) {
-			s.say("which it is, " + option + " says")
+	for _, settled := range []struct{ kind, by string }{
+		{datasheet.KindDecimal, "--decimal comma or --decimal point"}, {datasheet.KindSeparator, "--separator comma, semicolon or tab"},
+	} {
+		if slices.ContainsFunc(problems, func(p source.Problem) bool { return p.Kind == settled.kind }) {
+			s.say("which it is, " + settled.by + " says")
 		}
 	}
 	state := 0

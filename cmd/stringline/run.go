@@ -210,6 +210,17 @@ func oneOf(c *cobra.Command, name string, words ...string) (string, error) {
 	return "", fmt.Errorf("--%s %q is not known; %s", name, value, meant(value, words))
 }
 
+// named reads an option that names something; where it is given it is not empty.
+func named(c *cobra.Command, option string, to *string) (err error) {
+	if *to, err = c.Flags().GetString(option); err != nil {
+		return fmt.Errorf("reading --%s: %w", option, err)
+	}
+	if c.Flags().Changed(option) && *to == "" {
+		return fmt.Errorf("--%s: the name is empty", option)
+	}
+	return nil
+}
+
 // arguments checks that as many arguments stand there as are named.
 func arguments(names ...string) cobra.PositionalArgs {
 	return func(c *cobra.Command, args []string) error {

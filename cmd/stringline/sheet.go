@@ -74,15 +74,13 @@ type sheetRequest struct {
 
 func sheetRequestOf(c *cobra.Command) (*sheetRequest, error) {
 	want := &sheetRequest{}
-	for name, to := range map[string]*string{"output": &want.file, "diagram": &want.diagram, "parts": &want.parts} {
-		text, err := c.Flags().GetString(name)
-		if err != nil {
-			return nil, fmt.Errorf("reading --%s: %w", name, err)
+	for _, option := range []struct {
+		name string
+		to   *string
+	}{{"output", &want.file}, {"diagram", &want.diagram}, {"parts", &want.parts}} {
+		if err := named(c, option.name, option.to); err != nil {
+			return nil, err
 		}
-		if c.Flags().Changed(name) && text == "" {
-			return nil, fmt.Errorf("--%s: the name is empty", name)
-		}
-		*to = text
 	}
 	switch {
 	case want.parts != "" && want.parts != "csv":

@@ -227,13 +227,20 @@ func TestExamples(t *testing.T) {
 	}
 	for _, file := range files {
 		folder, name := filepath.Base(filepath.Dir(file)), filepath.Base(file)
+		if underRace && !slices.Contains([]string{"growth-24.design.hcl", "clinic.design.hcl", "hut-broken.design.hcl"}, name) {
+			continue
+		}
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			texts := example(t, folder)
-			r := find(t, texts, folder+"/"+name, fit.Options{Most: 90, Years: 5})
+			o := fit.Options{Most: 90, Years: 5}
+			if underRace {
+				o = fit.Options{Most: 12, Years: 2}
+			}
+			r := find(t, texts, folder+"/"+name, o)
 			sound := !strings.Contains(name, "broken")
 			asIs := slices.ContainsFunc(r.Answers, func(a *fit.Arrangement) bool { return a.AsIs })
-			if sound && !asIs {
+			if sound && !asIs && !underRace { // a dozen need not hold it
 				t.Errorf("the sound design is not among the %d answers", len(r.Answers))
 				for _, g := range r.Stopped {
 					for _, a := range g.Stopped {

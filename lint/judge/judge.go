@@ -220,6 +220,7 @@ func ask(ctx context.Context, b *Book, st *structure) (*asked, error) {
 		}
 		a.rules[name] = d
 	}
+	a.shelf.close()
 	a.left = left
 	if len(b.byValue) == 0 {
 		a.structure = nil

@@ -11,7 +11,8 @@ import (
 // structure. Rules that share a function ask for the same ampacity dozens of
 // times; one tree stands for all of them, and is computed once a design.
 type shelf struct {
-	formulas map[formulaKey]*formula
+	formulas map[formulaKey]*formula // nil once the records are read: it is far larger than they
+	count    int
 }
 
 // formulaKey tells formulas apart: all that a formula is, its operands by their
@@ -30,7 +31,7 @@ func newShelf() *shelf { return &shelf{formulas: map[formulaKey]*formula{}} }
 // one gives the formula that stands for f. Its operands must have been put here
 // before it; one that was not, or that holds choices, stays by itself.
 func (s *shelf) one(f *formula) *formula {
-	if s == nil || len(f.choices) > 0 {
+	if s == nil || s.formulas == nil || len(f.choices) > 0 {
 		return f
 	}
 	key := formulaKey{op: f.op, id: f.id, text: f.text, at: f.at, number: math.Float64bits(f.number), yes: f.yes, table: f.table}
@@ -47,17 +48,21 @@ func (s *shelf) one(f *formula) *formula {
 	if known := s.formulas[key]; known != nil {
 		return known
 	}
-	f.place = len(s.formulas) + 1
+	s.count++
+	f.place = s.count
 	s.formulas[key] = f
 	return f
 }
+
+// close ends the filling; what stands on the shelf keeps its place.
+func (s *shelf) close() { s.formulas = nil }
 
 // size is how many formulas stand on the shelf.
 func (s *shelf) size() int {
 	if s == nil {
 		return 0
 	}
-	return len(s.formulas)
+	return s.count
 }
 
 // keeping are the values of one design with what the formulas of one shelf came

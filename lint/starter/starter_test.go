@@ -104,7 +104,7 @@ func TestFirstWorkshopsAreClean(t *testing.T) {
 		"arctic": {"latitude": "40 deg", "coldest": "-45 degC", "hottest": "25 degC", "elevation": "300 m"},
 		"desert": {"latitude": "-23 deg", "longitude": "133 deg", "coldest": "28 degF", "hottest": "45 degC", "azimuth": "0 deg", "bank-hottest": "45 degC"},
 	}
-	if testing.Short() {
+	if testing.Short() || underRace {
 		delete(sites, "arctic")
 		delete(sites, "desert")
 	}
@@ -117,8 +117,14 @@ func TestFirstWorkshopsAreClean(t *testing.T) {
 		for _, volts := range list {
 			strings := map[string]int{"12 V": 1, "24 V": 2, "48 V": 3}[volts]
 			for _, chemistry := range []string{"lifepo4", "agm"} {
+				if underRace && (volts == "12 V") != (chemistry == "agm") {
+					continue
+				}
 				for site, about := range sites {
 					for _, size := range []string{"small", "middle"} {
+						if underRace && size == "small" {
+							continue
+						}
 						more := map[string]string{"code": code, "place": place, "bank-voltage": volts, "chemistry": chemistry, "standard": "en_1648"}
 						maps.Copy(more, about)
 						switch size {
@@ -154,7 +160,7 @@ func TestFirstWorkshopsAreClean(t *testing.T) {
 			}
 		}
 	}
-	if len(found) < 50 {
+	if len(found) < 50 && !underRace {
 		t.Errorf("only %d workshops were judged", len(found))
 	}
 }
@@ -183,7 +189,10 @@ func TestWhatIsNotKnown(t *testing.T) {
 	asked := []string{"place", "latitude", "longitude", "elevation", "coldest", "hottest", "tilt", "azimuth", "run", "bank-coldest", "bank-hottest", "dc-hours", "ac-hours", "ac-surge", "plan"}
 	workshops := map[string]starter.Answers{}
 	all := map[string]string{}
-	for _, option := range asked {
+	for i, option := range asked {
+		if underRace && i%5 != 0 && option != "plan" && option != "coldest" {
+			continue
+		}
 		answer := "unknown"
 		if option == "plan" {
 			answer = "no"

@@ -112,7 +112,10 @@ func limited(volts string) [3]string {
 // has two in series of 37.4 V at -0.26 %/K, beside two of 36.9 V at -0.27 %/K: the
 // warmer of both decides.
 func TestColdVoltageTurnsWhereTheClosedFormSays(t *testing.T) {
-	for _, volts := range []float64{78, 81.5, 85, 88.25} {
+	for i, volts := range []float64{78, 81.5, 85, 88.25} {
+		if underRace && i > 0 {
+			break
+		}
 		want := math.Max(25+(volts/(2*37.4)-1)/-0.0026, 25+(volts/(2*36.9)-1)/-0.0027)
 		r := must(t, hut(t, limited(fmt.Sprintf("%g V", volts))), sweep.Options{WithoutYear: true}, "site.coldest=-60degC..20degC/5K")
 		found := turn(t, r, "limits.cold_voltage", "pv_input.main.1")
@@ -150,7 +153,7 @@ func TestPartsAndUnits(t *testing.T) {
 // stands, in the design, in a part, behind a part's name, or where it does not
 // stand yet.
 func TestPointsAreWhatCheckSays(t *testing.T) {
-	for _, c := range []struct {
+	for i, c := range []struct {
 		over, file, from, to string
 		row                  int
 	}{
@@ -164,6 +167,9 @@ func TestPointsAreWhatCheckSays(t *testing.T) {
 		{"battery.fell-200.charge_current_max=50A..70A/10A", devices, `  charge_current_max    = "100 A"`, `  charge_current_max    = "60 A"`, 1},
 		{"protection.charger.main.rating=80A..125A/20A", "hut/parts/protection.parts.hcl", "", "", -1},
 	} {
+		if underRace && i%4 != 0 {
+			continue
+		}
 		r := must(t, hut(t), sweep.Options{}, c.over)
 		if c.row < 0 { // written in the part that the circuit names
 			if r.Axes[0].Part != `breaker "gate-125"` || len(r.Turns) == 0 {

@@ -1,0 +1,5 @@
+//go:build !race
+
+package starter_test
+
+const underRace = false

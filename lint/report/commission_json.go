@@ -1,14 +1,10 @@
 package report
 
 import (
-	"fmt"
 	"io"
 	"reflect"
 
-	"github.com/google/jsonschema-go/jsonschema"
-
 	"stringline/lint/commission"
-	"stringline/lint/verdict"
 )
 
 // CommissionJSON writes a plan of commissioning as the JSON that
@@ -22,25 +18,14 @@ func CommissionJSON(w io.Writer, plan *commission.Plan, version string, exit int
 // CommissionSchema gives the JSON Schema (draft 2020-12) of what [CommissionJSON]
 // writes, made from the Go types.
 func CommissionSchema() ([]byte, error) {
-	words := func(list ...any) *jsonschema.Schema { return &jsonschema.Schema{Type: "string", Enum: list} }
-	schema, err := jsonschema.For[planEntry](&jsonschema.ForOptions{TypeSchemas: map[reflect.Type]*jsonschema.Schema{
-		reflect.TypeFor[scalar](): {Types: []string{"number", "string", "boolean", "null"}},
-		reflect.TypeFor[outcomeWord](): words(string(verdict.Meets), string(verdict.Breaks), string(verdict.Unproven),
-			string(verdict.Waived), string(verdict.Void), string(verdict.DoesNotApply)),
-		reflect.TypeFor[gradeWord](): words(string(verdict.Stop), string(verdict.Fix), string(verdict.Advise)),
+	return schemaOf[planEntry]("what stringline commission --as json writes, format 1", typeSchemas{
 		reflect.TypeFor[sectionWord](): words(commission.Dead, commission.Battery, commission.Strings, commission.Order, commission.Settings,
 			commission.Live, commission.Functional, commission.Labels),
 		reflect.TypeFor[lineKindWord](): words(commission.Check, commission.Measure, commission.Set, commission.Do),
 		reflect.TypeFor[lineStateWord](): words(commission.NotMeasured, commission.InBand, commission.OutOfBand, commission.Waived,
 			commission.Unproven, commission.ByHand),
 		reflect.TypeFor[expectWord](): words(commission.Between, commission.AtMost, commission.AtLeast, commission.Equals),
-		reflect.TypeFor[columnUnit](): words("code_points"),
-	}})
-	if err != nil {
-		return nil, fmt.Errorf("making the schema of a commissioning plan: %w", err)
-	}
-	schema.Title = "what stringline commission --as json writes, format 1"
-	return schemaText(schema)
+	})
 }
 
 type planEntry struct {

@@ -1,13 +1,8 @@
 package report
 
 import (
-	"bytes"
-	"encoding/json"
-	"fmt"
 	"io"
 	"reflect"
-
-	"github.com/google/jsonschema-go/jsonschema"
 
 	"stringline/lint"
 	"stringline/lint/compare"
@@ -285,36 +280,12 @@ func factSideOf(f *facts.Fact) factSide {
 // CompareSchema gives the JSON Schema (draft 2020-12) of what [CompareJSON]
 // writes.
 func CompareSchema() ([]byte, error) {
-	words := func(list ...string) *jsonschema.Schema {
-		s := &jsonschema.Schema{Type: "string"}
-		for _, word := range list {
-			s.Enum = append(s.Enum, word)
-		}
-		return s
-	}
-	types := wordSchemas()
-	types[reflect.TypeFor[bookWord]()] = words("changed", "new", "gone")
-	types[reflect.TypeFor[stateWord]()] = words(string(compare.Changed), string(compare.Same), string(compare.New), string(compare.Gone))
-	types[reflect.TypeFor[changeWord]()] = words(string(compare.ValueSet), string(compare.ValueNew), string(compare.ValueGone),
-		string(compare.BlockNew), string(compare.BlockGone), string(compare.PartNew), string(compare.PartGone),
-		string(compare.FileOther), string(compare.WaiverNew), string(compare.WaiverGone))
-	types[reflect.TypeFor[directionWord]()] = words(string(compare.Worse), string(compare.Better), string(compare.Turned),
-		string(compare.Lost), string(compare.Won), string(compare.Held), string(compare.Came), string(compare.Left))
-	schema, err := jsonschema.For[comparisonDocument](&jsonschema.ForOptions{TypeSchemas: types})
-	if err != nil {
-		return nil, fmt.Errorf("making the schema of a comparison: %w", err)
-	}
-	schema.Schema = "https://json-schema.org/draft/2020-12/schema"
-	schema.Title = "what stringline compare --as json writes, format 1"
-	tighten(schema)
-	text, err := json.Marshal(schema)
-	if err != nil {
-		return nil, fmt.Errorf("writing the schema of a comparison: %w", err)
-	}
-	var b bytes.Buffer
-	if err := json.Indent(&b, text, "", "  "); err != nil {
-		return nil, fmt.Errorf("laying out the schema of a comparison: %w", err)
-	}
-	b.WriteByte('\n')
-	return b.Bytes(), nil
+	return schemaOf[comparisonDocument]("what stringline compare --as json writes, format 1", typeSchemas{
+		reflect.TypeFor[bookWord]():  words("changed", "new", "gone"),
+		reflect.TypeFor[stateWord](): words(compare.Changed, compare.Same, compare.New, compare.Gone),
+		reflect.TypeFor[changeWord](): words(compare.ValueSet, compare.ValueNew, compare.ValueGone,
+			compare.BlockNew, compare.BlockGone, compare.PartNew, compare.PartGone, compare.FileOther, compare.WaiverNew, compare.WaiverGone),
+		reflect.TypeFor[directionWord](): words(compare.Worse, compare.Better, compare.Turned,
+			compare.Lost, compare.Won, compare.Held, compare.Came, compare.Left),
+	})
 }

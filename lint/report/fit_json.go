@@ -2,6 +2,7 @@ package report
 
 import (
 	"io"
+	"reflect"
 
 	"stringline/lint/fit"
 	"stringline/lint/verdict"
@@ -105,7 +106,9 @@ type arrangementStateWord string
 // FitSchema gives the JSON Schema of what [FitJSON] writes. A test holds
 // schema/fit.schema.json to it.
 func FitSchema() ([]byte, error) {
-	return schemaOf[fitDocument]("what stringline fit --as json writes, format 1")
+	return schemaOf[fitDocument]("what stringline fit --as json writes, format 1", typeSchemas{
+		reflect.TypeFor[arrangementStateWord](): words(fit.Meets, fit.AfterChanges, fit.Waits, fit.Stopped),
+	})
 }
 
 // FitJSON writes which arrangements can be built as JSON.

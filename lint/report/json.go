@@ -83,12 +83,12 @@ func (s *jsonSink) head() error {
 }
 
 func (s *jsonSink) End(r *lint.Result) error {
-	close := "\n  ],"
+	after := "\n  ],"
 	if s.designs == 0 {
 		if err := s.head(); err != nil {
 			return err
 		}
-		close = "[],"
+		after = "[],"
 	}
 	end := tail{Codebooks: make([]codebookEntry, 0, len(r.Books)), Errors: errorEntries(r.Problems), Exit: r.Exit, Summary: summaryEntry(r.Summary)}
 	if r.Baseline != nil {
@@ -101,7 +101,7 @@ func (s *jsonSink) End(r *lint.Result) error {
 	if err != nil {
 		return err
 	}
-	_, err = fmt.Fprintf(s.w, "%s%s\n", close, bytes.TrimPrefix(text, []byte("{")))
+	_, err = fmt.Fprintf(s.w, "%s%s\n", after, bytes.TrimPrefix(text, []byte("{")))
 	return err
 }
 

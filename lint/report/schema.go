@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
+	"maps"
 	"reflect"
 	"slices"
 
@@ -15,42 +16,49 @@ import (
 // CheckSchema gives the JSON Schema (draft 2020-12) of what [JSON] writes. It
 // is made from the Go types; a test holds schema/check.schema.json to it.
 func CheckSchema() ([]byte, error) {
-	schema, err := jsonschema.For[document](&jsonschema.ForOptions{TypeSchemas: wordSchemas()})
-	if err != nil {
-		return nil, fmt.Errorf("making the schema of a check: %w", err)
-	}
-	schema.Title = "what stringline check --as json writes, format 1"
-	return schemaText(schema)
+	return schemaOf[document]("what stringline check --as json writes, format 1", nil)
 }
 
-// schemaText writes a schema that was made from Go types.
-func schemaText(schema *jsonschema.Schema) ([]byte, error) {
-	schema.Schema = "https://json-schema.org/draft/2020-12/schema"
-	tighten(schema)
-	text, err := json.Marshal(schema)
-	if err != nil {
-		return nil, fmt.Errorf("writing the schema, %s: %w", schema.Title, err)
+// typeSchemas are the schemas of types that Go's own do not tell in full: words from
+// closed lists, and values of several kinds.
+type typeSchemas = map[reflect.Type]*jsonschema.Schema
+
+// words is the schema of a word from a closed list.
+func words[T ~string](list ...T) *jsonschema.Schema {
+	s := &jsonschema.Schema{Type: "string"}
+	for _, word := range list {
+		s.Enum = append(s.Enum, string(word))
 	}
-	var b bytes.Buffer
-	if err := json.Indent(&b, text, "", "  "); err != nil {
-		return nil, fmt.Errorf("laying out the schema, %s: %w", schema.Title, err)
-	}
-	b.WriteByte('\n')
-	return b.Bytes(), nil
+	return s
 }
 
-// wordSchemas gives the schemas of the types that Go's own do not tell in full:
-// words from closed lists, and values of several kinds.
-func wordSchemas() map[reflect.Type]*jsonschema.Schema {
-	words := func(list ...any) *jsonschema.Schema { return &jsonschema.Schema{Type: "string", Enum: list} }
-	return map[reflect.Type]*jsonschema.Schema{
-		reflect.TypeFor[scalar](): {Types: []string{"number", "string", "boolean", "null"}},
-		reflect.TypeFor[outcomeWord](): words(string(verdict.Meets), string(verdict.Breaks), string(verdict.Unproven),
-			string(verdict.Waived), string(verdict.Void), string(verdict.DoesNotApply)),
-		reflect.TypeFor[gradeWord]():    words(string(verdict.Stop), string(verdict.Fix), string(verdict.Advise)),
+// schemaOf makes the JSON Schema (draft 2020-12) of a document from its Go type,
+// with the schemas of the types that are its own.
+func schemaOf[T any](title string, own typeSchemas) ([]byte, error) {
+	types := typeSchemas{
+		reflect.TypeFor[scalar]():       {Types: []string{"number", "string", "boolean", "null"}},
+		reflect.TypeFor[outcomeWord]():  words(verdict.Meets, verdict.Breaks, verdict.Unproven, verdict.Waived, verdict.Void, verdict.DoesNotApply),
+		reflect.TypeFor[gradeWord]():    words(verdict.Stop, verdict.Fix, verdict.Advise),
 		reflect.TypeFor[relationWord](): words("at_most", "at_least", "equals", "between", "all_equal", "is_true"),
 		reflect.TypeFor[columnUnit]():   words("code_points"),
 	}
+	maps.Copy(types, own)
+	schema, err := jsonschema.For[T](&jsonschema.ForOptions{TypeSchemas: types})
+	if err != nil {
+		return nil, fmt.Errorf("making the schema of %s: %w", title, err)
+	}
+	schema.Schema, schema.Title = "https://json-schema.org/draft/2020-12/schema", title
+	tighten(schema)
+	text, err := json.Marshal(schema)
+	if err != nil {
+		return nil, fmt.Errorf("writing the schema of %s: %w", title, err)
+	}
+	var b bytes.Buffer
+	if err := json.Indent(&b, text, "", "  "); err != nil {
+		return nil, fmt.Errorf("laying out the schema of %s: %w", title, err)
+	}
+	b.WriteByte('\n')
+	return b.Bytes(), nil
 }
 
 // tighten says what Go's types cannot: a list is never null here, a null word

@@ -74,7 +74,7 @@ type sweepTurnEntry struct {
 // SweepSchema gives the JSON Schema of what [SweepJSON] writes. A test holds
 // schema/sweep.schema.json to it.
 func SweepSchema() ([]byte, error) {
-	return schemaOf[sweepDocument]("what stringline sweep --as json writes, format 1")
+	return schemaOf[sweepDocument]("what stringline sweep --as json writes, format 1", nil)
 }
 
 // SweepJSON writes a sweep as JSON.

@@ -148,13 +148,18 @@ func (n *names) matchKind(was, now []*design.Block) {
 		alike    float64
 	}
 	var all []candidate
+	after := make([]map[string]string, len(come)) // of each block its values, read once
+	for j, c := range come {
+		after[j] = leavesOf(c, &names{})
+	}
 	for _, w := range gone {
-		for _, c := range come {
+		before := leavesOf(w, n)
+		for j, c := range come {
 			least := alikeBlock
 			if c.Kind.Part {
 				least = alikePart
 			}
-			if alike := n.likeness(w, c); alike >= least {
+			if alike := likeness(before, after[j]); alike >= least {
 				all = append(all, candidate{w, c, alike})
 			}
 		}
@@ -173,13 +178,10 @@ func (n *names) matchKind(was, now []*design.Block) {
 
 // likeness is the share of two blocks' values that are equal, those of the blocks
 // inside them and what they refer to included.
-func (n *names) likeness(was, now *design.Block) float64 {
-	a, b := map[string]string{}, map[string]string{}
-	leaves(was, "", n, a)
-	leaves(now, "", &names{}, b)
-	equal, all := 0, len(b)
-	for path, value := range a {
-		other, ok := b[path]
+func likeness(was, now map[string]string) float64 {
+	equal, all := 0, len(now)
+	for path, value := range was {
+		other, ok := now[path]
 		switch {
 		case !ok:
 			all++
@@ -193,7 +195,14 @@ func (n *names) likeness(was, now *design.Block) float64 {
 	return float64(equal) / float64(all)
 }
 
-// leaves collects a block's values by their path inside it.
+// leavesOf gives a block's values by their path inside it, as the newer side has
+// names.
+func leavesOf(b *design.Block, n *names) map[string]string {
+	all := map[string]string{}
+	leaves(b, "", n, all)
+	return all
+}
+
 func leaves(b *design.Block, path string, n *names, into map[string]string) {
 	for name, v := range b.Values {
 		into[path+name] = plainValue(v, n)

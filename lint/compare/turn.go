@@ -101,8 +101,9 @@ func turns(was, now *lint.DesignResult, n *names, o *Options) []Turn {
 		}
 		alone = append(alone, v)
 	}
+	others := onlyOthers(alone, left)
 	for _, v := range alone {
-		list = append(list, Turn{Was: onlyOther(v, alone, left), Now: v})
+		list = append(list, Turn{Was: others[v], Now: v})
 	}
 	for _, key := range order {
 		if w, ok := left[key]; ok {
@@ -128,28 +129,32 @@ func own(v *verdict.Verdict) *verdict.Verdict {
 	return &c
 }
 
-// onlyOther finds the one verdict of the older side with the same rule and
-// subject and another word that tells several apart, and takes it out of left.
-func onlyOther(v *verdict.Verdict, alone []*verdict.Verdict, left map[string]*verdict.Verdict) *verdict.Verdict {
-	prefix := v.Rule + "|" + v.About + "|"
-	mine := 0
-	for _, o := range alone {
-		if strings.HasPrefix(o.Key(), prefix) {
-			mine++
-		}
+// onlyOthers pairs what stands alone with the one verdict of the older side that has
+// the same rule and subject and another word that tells several apart, where there is
+// one on either side, and takes that out of left.
+func onlyOthers(alone []*verdict.Verdict, left map[string]*verdict.Verdict) map[*verdict.Verdict]*verdict.Verdict {
+	subject := func(key string) string { // rule|about
+		rule, rest, _ := strings.Cut(key, "|")
+		about, _, _ := strings.Cut(rest, "|")
+		return rule + "|" + about
 	}
-	var found []string
+	mine, theirs := map[string]int{}, map[string][]string{}
+	for _, v := range alone {
+		mine[subject(v.Key())]++
+	}
 	for key := range left {
-		if strings.HasPrefix(key, prefix) {
-			found = append(found, key)
+		of := subject(key)
+		theirs[of] = append(theirs[of], key)
+	}
+	found := map[*verdict.Verdict]*verdict.Verdict{}
+	for _, v := range alone {
+		of := subject(v.Key())
+		if keys := theirs[of]; mine[of] == 1 && len(keys) == 1 {
+			found[v] = left[keys[0]]
+			delete(left, keys[0])
 		}
 	}
-	if mine != 1 || len(found) != 1 {
-		return nil
-	}
-	w := left[found[0]]
-	delete(left, found[0])
-	return w
+	return found
 }
 
 // inForce tells whether a design is judged by a rule's codebook.

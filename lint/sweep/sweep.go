@@ -109,9 +109,10 @@ type sweeper struct {
 	axes    []*Axis
 	texts   map[string]*rewrite.Document // by file
 	samples map[string]*judgement        // the first of each key
+	place   map[string]int               // of each key among outcomes
 
 	mutex sync.Mutex
-	tried map[string]map[string]verdict.Outcome // outcomes between points, by what was tried
+	tried map[string][]verdict.Outcome // outcomes between points, by what was tried
 }
 
 // Run sweeps. The error is the context's, or says what of the options cannot be
@@ -120,7 +121,7 @@ func Run(ctx context.Context, bench *lint.Bench, o Options) (*Result, error) {
 	if len(o.Over) < 1 || len(o.Over) > 2 {
 		return nil, fmt.Errorf("a sweep varies one value or two, not %d", len(o.Over))
 	}
-	s := &sweeper{bench: bench, options: o, texts: map[string]*rewrite.Document{}, samples: map[string]*judgement{}, tried: map[string]map[string]verdict.Outcome{}}
+	s := &sweeper{bench: bench, options: o, texts: map[string]*rewrite.Document{}, samples: map[string]*judgement{}, place: map[string]int{}, tried: map[string][]verdict.Outcome{}}
 	var err error
 	if s.base, err = bench.Judge(ctx, lint.Trial{WithoutYear: true}); err != nil {
 		return nil, err
@@ -329,7 +330,7 @@ func (s *sweeper) sample(rows []Row) {
 	for i := range rows {
 		for key, v := range rows[i].judged {
 			if s.samples[key] == nil {
-				s.samples[key] = v
+				s.samples[key], s.place[key] = v, len(s.place)
 			}
 		}
 	}

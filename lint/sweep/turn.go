@@ -134,20 +134,24 @@ func (s *sweeper) outcomeAt(ctx context.Context, at []Point, key string) (verdic
 			if err != nil {
 				return "", err
 			}
-			found = map[string]verdict.Outcome{}
+			found = make([]verdict.Outcome, len(s.place))
 			for i := range d.Verdicts {
 				v := &d.Verdicts[i]
-				found[v.Key()] = v.Outcome
-				if withoutYear && lint.Awaits(v) && !s.options.WithoutYear {
-					found[v.Key()] = awaiting
+				at, sampled := s.place[v.Key()]
+				switch {
+				case !sampled: // no point has it, so nothing turns on it
+				case withoutYear && lint.Awaits(v) && !s.options.WithoutYear:
+					found[at] = awaiting
+				default:
+					found[at] = v.Outcome
 				}
 			}
 			s.mutex.Lock()
 			s.tried[from] = found
 			s.mutex.Unlock()
 		}
-		if found[key] != awaiting {
-			return found[key], nil
+		if o := found[s.place[key]]; o != awaiting {
+			return o, nil
 		}
 	}
 	return none, nil

@@ -30,6 +30,7 @@ type library struct {
 	embedded []string // names of the folders in options.Embedded
 	mutex    sync.Mutex
 	books    map[string]*shelved // by name, and workshop folder for outside books
+	ahead    sync.WaitGroup      // loads that were begun before anybody asked
 }
 
 // shelved is a codebook that was asked for.
@@ -49,17 +50,24 @@ func newLibrary(ctx context.Context, o Options) *library {
 	}
 	for _, name := range always { // every design needs them: begin before one is read
 		if slices.Contains(l.embedded, name) {
-			go l.own(name)
+			l.ahead.Go(func() { l.own(name) })
 		}
 	}
 	return l
 }
 
-// close ends what runs codebooks apart.
-func (l *library) close() {
+// shelves gives what was asked for, once no load goes on that nobody waits for: a
+// run that is called off may end before those that were begun ahead.
+func (l *library) shelves() map[string]*shelved {
+	l.ahead.Wait()
 	l.mutex.Lock()
 	defer l.mutex.Unlock()
-	for _, s := range l.books {
+	return maps.Clone(l.books)
+}
+
+// close ends what runs codebooks apart.
+func (l *library) close() {
+	for _, s := range l.shelves() {
 		if s.book != nil {
 			s.book.Close()
 		}

@@ -74,11 +74,14 @@ func roomProblems(jobs []job) source.Problems {
 func unknownRules(selection []string, jobs []job) source.Problems {
 	var problems source.Problems
 	known, unusable := map[string]bool{}, map[string]bool{}
-	for _, r := range rooms(jobs) {
+	for i, r := range rooms(jobs) {
 		for name := range r.outside {
 			unusable[name] = true
 		}
-		for name, s := range r.books {
+		if i > 0 { // all rooms of a run have one library
+			continue
+		}
+		for name, s := range r.shelves() {
 			if s.book == nil {
 				unusable[name] = true // an outside one is among those above
 				continue

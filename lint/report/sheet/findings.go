@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"stringline/lint"
 	"stringline/lint/report"
@@ -47,6 +48,10 @@ type limits struct {
 // roomy is the headroom from which a limit that is met may stay off paper: a
 // quarter. A choice of layout, which judges nothing.
 const roomy = 0.25
+
+// longNote is the length from which the formula of a yes or a no says less to a
+// reader than its sentence does; its values stand in the workings.
+const longNote = 120
 
 // headroom lays out every limit, least left first. What is broken, not proven or
 // near its limit is always printed; the long rest folds.
@@ -140,6 +145,11 @@ func (p *page) verdicts(d *lint.DesignResult) {
 		f := finding{
 			Number: i + 1, Grade: string(v.Grade), Outcome: string(v.Outcome), Subject: report.Subject(v), Rule: v.Rule, Says: report.Sentence(v),
 			Measures: report.Measures(v), Rests: report.Rests(v), Source: v.Source, Where: strings.Split(report.Places(v.At), "  "),
+		}
+		for n := range f.Measures {
+			if m := &f.Measures[n]; utf8.RuneCountInString(m.Note) > longNote && (m.Value == "yes" || m.Value == "no") {
+				m.Note = "as the workings tell"
+			}
 		}
 		if v.Because != v.Message {
 			f.Because = v.Because

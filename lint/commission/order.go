@@ -136,15 +136,19 @@ func (p *planner) connectInput(s *Section, input *facts.Subject) {
 	for _, a := range arrays {
 		p.joinStrings(s, a)
 	}
-	where := "on the array's side of its open PV switch"
-	switch {
+	says := "Polarity, then open-circuit voltage, on the array's side of its open PV switch."
+	switch apart := slices.ContainsFunc(arrays, parts); {
 	case len(arrays) > 1:
-		where = "at the ends of the conductors that go to the controller, its arrays joined, the controller not connected"
-	case !parts(arrays[0]):
-		where = "at the ends of the conductors that go to the controller, not connected to it"
+		says = "Polarity of each of its arrays by itself, alike, before any two are joined: the wrong way round they short each other. " +
+			"Then polarity and open-circuit voltage of all, joined, at the ends of the conductors that go to the controller, the controller not connected."
+		if apart {
+			says += " Open the arrays' switches again before the controller is connected."
+		}
+	case !apart:
+		says = "Polarity, then open-circuit voltage, at the ends of the conductors that go to the controller, not connected to it."
 	}
 	id := input.ID()
-	l := p.measure(s, id, id+".voc", 1, "Polarity, then open-circuit voltage, "+where+".")
+	l := p.measure(s, id, id+".voc", 1, says)
 	l.With = ids(arrays)
 	if w, ok := p.s.Shows(id, "voc_limit", p.moment()); ok {
 		l.Expect = append(l.Expect, expectWork("controller's limit, carried from the coldest morning to now", AtMost, w))

@@ -295,29 +295,57 @@ func (o *opened) shows() {
 	}
 }
 
-// paper prints on A4 and Letter, and wants pages of just that size, and all that
-// folds unfolded.
+// paper prints on A4 and Letter, and wants pages of just that size. What is folded
+// stays off paper and says so, but for the workings of what stands against the
+// design; unfolded, all of it is printed.
 func (o *opened) paper() {
 	o.t.Helper()
-	for _, sheet := range []struct {
-		name          string
-		width, height float64 // inches
-	}{{"A4", 210 / 25.4, 297 / 25.4}, {"Letter", 8.5, 11}} {
-		pdf, err := chromedp.Run(o.ctx, chromedp.PrintToPDF(func(p *page.PrintToPDFParams) { p.PaperWidth, p.PaperHeight = sheet.width, sheet.height }))
-		if err != nil {
-			o.t.Fatalf("printing on %s: %v", sheet.name, err)
+	var folded int
+	for _, open := range []bool{false, true} {
+		ask[bool](o, fmt.Sprintf(`(document.querySelectorAll("details").forEach(d => d.open = %v), true)`, open))
+		for _, sheet := range []struct {
+			name          string
+			width, height float64 // inches
+		}{{"A4", 210 / 25.4, 297 / 25.4}, {"Letter", 8.5, 11}} {
+			pdf, err := chromedp.Run(o.ctx, chromedp.PrintToPDF(func(p *page.PrintToPDFParams) { p.PaperWidth, p.PaperHeight = sheet.width, sheet.height }))
+			if err != nil {
+				o.t.Fatalf("printing on %s: %v", sheet.name, err)
+			}
+			pages, whole := pagesOf(pdf, sheet.width*72, sheet.height*72)
+			if pages < 5 || whole != pages {
+				o.t.Errorf("%s: %d pages, %d of them whole", sheet.name, pages, whole)
+			}
+			switch {
+			case sheet.name != "A4":
+			case !open:
+				folded = pages
+			case pages <= folded:
+				o.t.Errorf("%d pages unfolded, %d folded: folding leaves nothing off paper", pages, folded)
+			}
+			o.keep(fmt.Sprintf("%s-%v.pdf", sheet.name, open), pdf)
 		}
-		pages, whole := pagesOf(pdf, sheet.width*72, sheet.height*72)
-		if pages < 5 || whole != pages {
-			o.t.Errorf("%s: %d pages, %d of them whole", sheet.name, pages, whole)
-		}
-		o.keep(sheet.name+".pdf", pdf)
 	}
 	o.media("print", "")
-	hidden := ask[[]string](o, `[...document.querySelectorAll("details")].map(d => (d.open = false, d)).filter(d => !d.matches(".again") && !(d.querySelector("table").getBoundingClientRect().height > 20))
-		.map(d => d.querySelector("summary").textContent)`)
-	if len(hidden) > 0 {
-		o.t.Errorf("folded away on paper: %q", hidden)
+	shown := func(open bool) (wrong []string) {
+		return ask[[]string](o, fmt.Sprintf(`(() => {
+			const open = %v, wrong = [], tall = e => e.checkVisibility() && e.getBoundingClientRect().height > 5;
+			for (const d of document.querySelectorAll("details.folded")) {
+				d.open = open;
+				const said = getComputedStyle(d.querySelector("summary"), "::after").content;
+				if (!tall(d.querySelector("summary")) || open !== (said === "none")) wrong.push(d.textContent.slice(0, 60) + said);
+				for (const row of d.querySelectorAll("tbody tr")) if (tall(row) !== (open || row.matches(".bears"))) wrong.push(row.textContent.slice(0, 80));
+			}
+			return wrong.slice(0, 5);
+		})()`, open))
+	}
+	for _, open := range []bool{false, true} {
+		if wrong := shown(open); len(wrong) > 0 {
+			o.t.Errorf("unfolded %v, on paper: %q", open, wrong)
+		}
+	}
+	against := ask[[]int](o, `[document.querySelectorAll(".finding").length, document.querySelectorAll(".finding details.again tbody tr").length, document.querySelectorAll("tr.bears[id]").length]`)
+	if (against[1] > 0) != (against[2] > 0) || against[2] > against[1] {
+		o.t.Errorf("%d findings with %d lines of workings, %d of them for paper", against[0], against[1], against[2])
 	}
 	o.media("", "")
 }

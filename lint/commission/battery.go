@@ -2,6 +2,7 @@ package commission
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"stringline/lint/facts"
@@ -65,8 +66,12 @@ func (p *planner) strings(s *Section) {
 	if len(p.s.Subjects("strings")) == 0 {
 		return
 	}
+	open := "The PV switch stays open"
+	if slices.ContainsFunc(p.s.Subjects("arrays"), func(a *facts.Subject) bool { return !parts(a) }) {
+		open = "The PV switch stays open, the conductors of an array that has none stay off the controller,"
+	}
 	s.Cautions = append(s.Cautions,
-		"Live in any light. The PV switch stays open and the strings' fuses stay out.",
+		"Live in any light. "+open+" and the strings' fuses stay out.",
 		"Polarity before everything: a string the wrong way round on a bus is a short circuit of the others.",
 		"Never part or join PV plugs under load. A short-circuit current is made and ended by a switch rated for it, or with the panels covered.")
 	for _, input := range p.s.Subjects("pv_inputs") {

@@ -366,8 +366,8 @@ array "shed" {
 	r := built(t, text)
 	p := commission.Of(&r.Designs[0], at(r, 47, 800))
 	lineOf(t, p, "order|pv_input.main.1|voc")
-	if l := lineOf(t, p, "order|pv_input.main.2|voc"); !cmp.Equal(l.With, []string{"array.wall", "array.shed"}) {
-		t.Errorf("second input: %v", l.With)
+	if l := lineOf(t, p, "order|pv_input.main.2|voc"); !cmp.Equal(l.With, []string{"array.wall", "array.shed"}) || !strings.Contains(l.Says, "of each of its arrays by itself, alike, before any two are joined") {
+		t.Errorf("second input: %v, %q", l.With, l.Says)
 	}
 	if l := lineOf(t, p, "strings|string.wall.a|like_voc"); !cmp.Equal(l.With, []string{"string.wall.b", "string.shed.a"}) {
 		t.Errorf("like strings: %v", l.With)

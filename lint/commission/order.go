@@ -109,10 +109,10 @@ func (p *planner) connectBank(s *Section, bank *facts.Subject) {
 	} else if len(each) > 0 {
 		p.line(s, Do, id, "join", "Put in the fuse of the string of batteries.").With = each
 	}
-	l := p.line(s, Do, id, "connect", "Connect its main conductors, the grounded side first where there is one; put in the main protection; close its switch with nothing behind it.")
+	l := p.line(s, Do, id, "connect", "Connect its main conductors, main protection out and switch open, the grounded side last where there is one (it is the first to be taken off); then put in the main protection; close its switch with nothing behind it.")
 	l.With = append(append(ids(bank.Linked("cable_runs")), main...), ids(bank.Linked("disconnects"))...)
 	if f, ok := p.fact(id + ".short_circuit_current"); ok {
-		l.Caution = "A slip of a tool here is a short circuit of " + show(*inUnit(f.SI, "A"), "A") + ": insulate the other pole first."
+		l.Caution = "A slip of a tool here is a short circuit of " + show(*inUnit(f.SI, "A"), "A") + ": insulate the other pole first. While the grounded side is off, a tool between the other pole and grounded metal closes no circuit."
 	} else {
 		l.Caution = "A slip of a tool here is a short circuit of the whole bank: insulate the other pole first."
 	}
@@ -136,15 +136,19 @@ func (p *planner) connectInput(s *Section, input *facts.Subject) {
 	for _, a := range arrays {
 		p.joinStrings(s, a)
 	}
-	where := "on the array's side of its open PV switch"
-	switch {
+	says := "Polarity, then open-circuit voltage, on the array's side of its open PV switch."
+	switch apart := slices.ContainsFunc(arrays, parts); {
 	case len(arrays) > 1:
-		where = "at the ends of the conductors that go to the controller, its arrays joined, the controller not connected"
-	case len(arrays[0].Linked("disconnects"))+len(arrays[0].Linked("protections")) == 0:
-		where = "at the ends of the conductors that go to the controller, not connected to it"
+		says = "Polarity of each of its arrays by itself, alike, before any two are joined: the wrong way round they short each other. " +
+			"Then polarity and open-circuit voltage of all, joined, at the ends of the conductors that go to the controller, the controller not connected."
+		if apart {
+			says += " Open the arrays' switches again before the controller is connected."
+		}
+	case !apart:
+		says = "Polarity, then open-circuit voltage, at the ends of the conductors that go to the controller, not connected to it."
 	}
 	id := input.ID()
-	l := p.measure(s, id, id+".voc", 1, "Polarity, then open-circuit voltage, "+where+".")
+	l := p.measure(s, id, id+".voc", 1, says)
 	l.With = ids(arrays)
 	if w, ok := p.s.Shows(id, "voc_limit", p.moment()); ok {
 		l.Expect = append(l.Expect, expectWork("controller's limit, carried from the coldest morning to now", AtMost, w))
@@ -153,6 +157,11 @@ func (p *planner) connectInput(s *Section, input *facts.Subject) {
 	for _, a := range arrays {
 		p.connectArray(s, a)
 	}
+}
+
+// parts tells whether anything of the design can part an array from its controller.
+func parts(a *facts.Subject) bool {
+	return len(a.Linked("disconnects"))+len(a.Linked("protections")) > 0
 }
 
 func (p *planner) joinStrings(s *Section, a *facts.Subject) {
@@ -164,7 +173,11 @@ func (p *planner) joinStrings(s *Section, a *facts.Subject) {
 			with = append(with, append([]string{t.ID()}, p.circuit(t)...)...)
 		}
 	}
-	l := p.line(s, Do, a.ID(), "strings", fmt.Sprintf("Join %s at the array, its switch open: each measured, then its plugs, then its fuse where it has one.", counted(len(strings), "block of strings", "blocks of strings")))
+	open := "its switch open"
+	if !parts(a) {
+		open = "its conductors off the controller"
+	}
+	l := p.line(s, Do, a.ID(), "strings", fmt.Sprintf("Join %s at the array, %s: each measured, then its plugs, then its fuse where it has one.", counted(len(strings), "block of strings", "blocks of strings"), open))
 	l.With = with
 	l.Caution = "Live in any light. Fuses and plugs are no switches: put them in only while no current can flow."
 }
@@ -173,7 +186,7 @@ func (p *planner) connectArray(s *Section, a *facts.Subject) {
 	id := a.ID()
 	l := p.line(s, Do, id, "connect", "Close its circuit to "+a.Linked("charger")[0].ID()+", only after its open-circuit voltage was found below the controller's limit. The controller begins to charge.")
 	l.With = p.circuit(a)
-	if len(a.Linked("disconnects"))+len(a.Linked("protections")) == 0 {
+	if !parts(a) {
 		l.Caution = "Nothing in the design parts this array from its controller: cover the panels before you join the plugs, and never part them under load."
 	} else {
 		l.Caution = "Bank connected and settings programmed? Only then."
@@ -187,7 +200,9 @@ func (p *planner) connectOutput(s *Section, o *facts.Subject) {
 	battery := o.Linked("bank")[0].Linked("battery")[0]
 	switch {
 	case p.yes(battery.ID() + ".bms.precharge"):
-		l.Caution = "Its capacitors are filled by the batteries' own pre-charge: wait for it. Then the AC side is live."
+		// A pre-charge is in the batteries' output: it fills what is joined to it when
+		// it switches on, and limits nothing once the bus is live.
+		l.Caution = "The batteries' own pre-charge works only while their output switches on: PV switches open, switch it off, close this circuit, switch it on and wait. Onto a live bus fill the capacitors through a resistor instead. Then the AC side is live."
 	case battery.Block().Child("bms") != nil:
 		l.Caution = "Fill its capacitors through a resistor before its switch is closed, or the inrush opens the batteries' management and burns contacts. Then the AC side is live."
 	default:

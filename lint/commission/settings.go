@@ -57,13 +57,33 @@ func (p *planner) program(s *Section, c *facts.Subject) {
 		if set.name == "equalize_voltage" && p.no(c.ID()+".settings.equalize") {
 			continue // nothing reads it
 		}
-		p.set(s, c.ID(), "settings."+set.name, set.words, Equals)
+		l := p.set(s, c.ID(), "settings."+set.name, set.words, Equals)
+		if set.name == "temperature_compensation" {
+			p.compensation(s, l, c)
+		}
 	}
 }
 
+// compensation shows the change for a cell in mV/K, as menus and data sheets do,
+// and tells how many cells it is times, since one controller asks for a cell's and
+// another for the bank's.
+func (p *planner) compensation(s *Section, l *Line, c *facts.Subject) {
+	e := &l.Expect[0]
+	l.Unit, e.Unit = "mV/K", "mV/K"
+	if f, ok := p.fact(e.ID); ok {
+		if e.Value = inUnit(f.SI, "mV/K"); f.SI == 0 {
+			return
+		}
+	}
+	bank := c.Linked("bank")[0]
+	p.line(s, Check, c.ID(), "compensation_cells", "Where the controller asks for the whole bank's change: that of a cell, times the cells of a battery and the batteries in series.",
+		p.equal("cells in series in a battery", bank.Linked("battery")[0].ID()+".cells"), p.equal("batteries in series", bank.ID()+".series"))
+}
+
 // set adds the line of one value that is programmed.
-func (p *planner) set(s *Section, about, name, words, relation string) {
+func (p *planner) set(s *Section, about, name, words, relation string) *Line {
 	e := p.expect(words, relation, about+"."+name)
 	l := p.line(s, Set, about, strings.TrimPrefix(name, "settings."), capital(words)+".", e)
 	l.Unit = e.Unit
+	return l
 }

@@ -241,7 +241,7 @@ func (b *labeler) shutDown() []string {
 	}
 	var loads []*facts.Subject
 	for _, l := range b.each("loads") {
-		if len(l.Linked("banks")) > 0 {
+		if len(l.Linked("banks"))+len(l.Linked("chargers")) > 0 {
 			loads = append(loads, l)
 		}
 	}

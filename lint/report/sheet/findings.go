@@ -1,9 +1,11 @@
 package sheet
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"stringline/lint"
 	"stringline/lint/report"
@@ -37,8 +39,25 @@ type limit struct {
 // limitAt is where the limit stands, in % of the line's width.
 const limitAt = 80
 
-func headroom(d *lint.DesignResult) []limit {
-	var all []limit
+// limits is a table of them.
+type limits struct {
+	Caption, Told string // Told: what stands where the table is folded
+	Rows          []limit
+}
+
+// roomy is the headroom from which a limit that is met may stay off paper: a
+// quarter. A choice of layout, which judges nothing.
+const roomy = 0.25
+
+// longNote is the length from which the formula of a yes or a no says less to a
+// reader than its sentence does; its values stand in the workings.
+const longNote = 120
+
+// headroom lays out every limit, least left first. What is broken, not proven or
+// near its limit is always printed; the long rest folds.
+func (p *page) headroom(d *lint.DesignResult) {
+	near := &limits{Caption: "Limits with the least left, and all that are broken or not proven"}
+	far := &limits{Caption: "Limits with more left"}
 	for _, r := range report.LimitRows(d) {
 		l := limit{LimitRow: r, At: math.Max(0, r.Used) * limitAt}
 		switch {
@@ -58,9 +77,19 @@ func headroom(d *lint.DesignResult) []limit {
 		if l.At > 98 {
 			l.At, l.Beyond = 98, true
 		}
-		all = append(all, l)
+		if r.Broken || r.Unproven || !r.Measured || r.Used > 1-roomy {
+			near.Rows = append(near.Rows, l)
+		} else {
+			far.Rows = append(far.Rows, l)
+		}
 	}
-	return all
+	far.Told = fmt.Sprintf("Limits that are met with %s left or more, %d", report.Percent(roomy), len(far.Rows))
+	if len(near.Rows) > 0 {
+		p.Headroom = near
+	}
+	if len(far.Rows) > 0 {
+		p.Roomy = far
+	}
 }
 
 func (p *page) problems(r *lint.Result, d *lint.DesignResult) {
@@ -117,6 +146,11 @@ func (p *page) verdicts(d *lint.DesignResult) {
 			Number: i + 1, Grade: string(v.Grade), Outcome: string(v.Outcome), Subject: report.Subject(v), Rule: v.Rule, Says: report.Sentence(v),
 			Measures: report.Measures(v), Rests: report.Rests(v), Source: v.Source, Where: strings.Split(report.Places(v.At), "  "),
 		}
+		for n := range f.Measures {
+			if m := &f.Measures[n]; utf8.RuneCountInString(m.Note) > longNote && (m.Value == "yes" || m.Value == "no") {
+				m.Note = "as the workings tell"
+			}
+		}
 		if v.Because != v.Message {
 			f.Because = v.Because
 		}
@@ -137,6 +171,9 @@ func (p *page) verdicts(d *lint.DesignResult) {
 		}
 		ids := report.Mentioned(s, v)
 		f.Lines = below(lines, numbers, ids)
+		for _, l := range f.Lines {
+			p.Bears[l.Number] = true
+		}
 		for _, id := range ids {
 			f.Roots = append(f.Roots, numbers[id])
 		}
@@ -217,4 +254,26 @@ func below(lines []report.WorkLine, numbers map[string]int, ids []string) []repo
 		}
 	}
 	return found
+}
+
+// folded says what paper leaves out unless it is unfolded first. Nothing that
+// stands against the design is among it.
+func (p *page) folded() string {
+	var what []string
+	if p.Roomy != nil {
+		what = append(what, fmt.Sprintf("%d limits that are met with %s left or more", len(p.Roomy.Rows), report.Percent(roomy)))
+	}
+	if p.Met != nil {
+		what = append(what, fmt.Sprintf("%d judgements that are met", len(p.Met.Rows)))
+	}
+	if p.Apart != nil {
+		what = append(what, fmt.Sprintf("%d rules that do not apply", len(p.Apart.Rows)))
+	}
+	if len(p.Workings) > len(p.Bears) {
+		what = append(what, fmt.Sprintf("%d lines of workings that no finding rests on", len(p.Workings)-len(p.Bears)))
+	}
+	if len(what) == 0 {
+		return ""
+	}
+	return "Folded, and printed only where they are unfolded first: " + strings.Join(what, "; ") + "."
 }

@@ -41,8 +41,8 @@ var pageTemplate = template.Must(template.New("page").Funcs(template.FuncMap{
 	"words": words, "given": given, "plain": report.Escape,
 	"breakable": func(text string) template.HTML { return breakable(words(text)) },
 	"blank":     func(text string) bool { return strings.Contains(text, "___") },
-	"worksheet": func(lines []report.WorkLine, anchor bool, caption string) worksheet {
-		return worksheet{caption, anchor, lines}
+	"worksheet": func(lines []report.WorkLine, bears map[int]bool, caption string) worksheet {
+		return worksheet{caption, bears != nil, lines, bears}
 	},
 	"refs":        func(lines []int) template.HTML { return cell{Refs: lines}.Lines() },
 	"itemCaption": func(number int) string { return fmt.Sprintf("Workings of item %d", number) },
@@ -74,7 +74,9 @@ type page struct {
 	Key       []*table
 	Findings  []finding
 	OneLine   []picture // narrow and wide
-	Headroom  []limit
+	Folded    string    // what paper leaves out
+	Headroom  *limits   // those with little left, and all that are broken or unproven
+	Roomy     *limits   // the others
 	Pictures  []picture
 	Clipping  []*table
 	Settings  *section
@@ -87,6 +89,7 @@ type page struct {
 	Met       *table
 	Apart     *table // verdicts that do not apply
 	Workings  []report.WorkLine
+	Bears     map[int]bool // lines that a finding rests on; never nil
 	Codebooks *table
 	Settled   *table // parameters
 	Sources   []string
@@ -102,12 +105,13 @@ type picture struct {
 	Table       *table
 }
 
-// worksheet is some of the numbered lines. Where anchor is set they are what
-// references lead to.
+// worksheet is some of the numbered lines. Where Anchor is set they are what
+// references lead to. Lines that bear a finding are on paper in any case.
 type worksheet struct {
 	Caption string
 	Anchor  bool
 	Lines   []report.WorkLine
+	Bears   map[int]bool
 }
 
 // problem is an error in what was read.
@@ -146,8 +150,9 @@ func pageOf(r *lint.Result, d *lint.DesignResult, moment commission.Conditions) 
 		Style: template.CSS(plot.Colors + plot.Style + pageStyle), Version: r.Version,
 		Name: d.Name, Revision: d.Revision, File: d.File, Date: r.Date, Digest: d.Digest,
 		Verdict: sentence, Grade: grade, Counts: report.Counts(&r.Summary), Caution: report.Caution,
-		Assumed: report.Assumptions(d), Headroom: headroom(d),
+		Assumed: report.Assumptions(d), Bears: map[int]bool{},
 	}
+	p.headroom(d)
 	p.problems(r, d)
 	p.key(d)
 	p.verdicts(d)
@@ -155,5 +160,6 @@ func pageOf(r *lint.Result, d *lint.DesignResult, moment commission.Conditions) 
 	p.lists(d)
 	p.commissioning(d, moment)
 	p.sources(r, d)
+	p.Folded = p.folded()
 	return p, p.pictures(d)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"html/template"
 	"math"
+	"slices"
 	"strings"
 
 	"stringline/lint/facts"
@@ -91,12 +92,21 @@ func fact(s *facts.System, id string) cell {
 		c = figure(quantity.Format(f.SI, "kWh"))
 	}
 	if !f.Known {
-		c.Note = strings.Join(report.Supplies(f.Missing), "; ")
+		// Where all is given and the method still has no answer, it says why: there
+		// is nothing to supply.
+		given := func(id string) bool { in, ok := s.Fact(id); return ok && in.Known }
+		if c.Note = f.Says; c.Note == "" || !allOf(f.Missing, given) {
+			c.Note = strings.Join(report.Supplies(f.Missing), "; ")
+		}
 		if f.AtLeast != nil {
 			c.Note = "at least " + report.Show(facts.InUnit(*f.AtLeast, f.Unit), f.Unit) + "; " + c.Note
 		}
 	}
 	return c
+}
+
+func allOf(ids []string, holds func(string) bool) bool {
+	return !slices.ContainsFunc(ids, func(id string) bool { return !holds(id) })
 }
 
 // factRows lists facts of a subject with their meaning.

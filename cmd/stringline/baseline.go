@@ -88,7 +88,7 @@ func (s *streams) accept(result *lint.Result, r request) error {
 		err = replaceFile(file, done.Text)
 	}
 	if err != nil {
-		return fmt.Errorf("writing the baseline, so that nothing was accepted: %w", err)
+		return fmt.Errorf("writing the baseline %s, so that nothing was accepted: %w", r.file, err)
 	}
 	done.Settle(result)
 	for _, x := range done.Refused {

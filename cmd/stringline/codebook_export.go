@@ -190,7 +190,7 @@ func replaceFile(name string, text []byte) (err error) {
 	}
 	f, err := os.CreateTemp(filepath.Dir(name), "."+filepath.Base(name)+".*")
 	if err != nil {
-		return err
+		return writeFault(err)
 	}
 	defer func() {
 		if err != nil {
@@ -199,7 +199,7 @@ func replaceFile(name string, text []byte) (err error) {
 	}()
 	_, err = f.Write(text)
 	if err = errors.Join(err, f.Chmod(0o644), f.Close()); err != nil {
-		return err
+		return writeFault(err)
 	}
-	return os.Rename(f.Name(), name)
+	return writeFault(os.Rename(f.Name(), name))
 }

@@ -89,7 +89,7 @@ func (s *streams) accept(result *lint.Result, r request) error {
 		err = replace(file, r.baseline.Text, done.Text) // what was accepted meanwhile is not lost
 	}
 	if err != nil {
-		return fmt.Errorf("writing the baseline, so that nothing was accepted: %w", err)
+		return fmt.Errorf("writing the baseline %s, so that nothing was accepted: %w", r.file, err)
 	}
 	done.Settle(result)
 	for _, x := range done.Refused {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"slices"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -124,7 +125,8 @@ func measuredOption(c *cobra.Command, name, unit string, least, most float64) (*
 	}
 	q, err := quantity.ParseAs(text, unit)
 	if err != nil {
-		return nil, fmt.Errorf("reading --%s: %w", name, err)
+		example := map[string]string{"degC": "41degC", "W/m2": "820W/m2"}[unit]
+		return nil, fmt.Errorf("--%s: %s; an example is %s", name, strings.TrimPrefix(err.Error(), "reading a quantity: "), example)
 	}
 	if v := quantity.MustLookup(unit).FromSI(q.SI); v < least || v > most {
 		return nil, fmt.Errorf("--%s %q is not between %g and %g %s", name, text, least, most, unit)

@@ -6,6 +6,7 @@ import (
 	"io"
 	"io/fs"
 	"path"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -119,7 +120,11 @@ func (s *streams) comparison(c *cobra.Command, args []string) (*compare.Comparis
 	case until:
 		return nil, 2, errors.New("--until names the end of what --since begins")
 	case len(args) != 2:
-		return nil, 2, fmt.Errorf("compare needs OLD and NEW, or --since COMMIT: found %d paths", len(args))
+		found := "nothing"
+		if len(args) > 0 {
+			found = fmt.Sprintf("%q", args)
+		}
+		return nil, 2, fmt.Errorf("compare needs OLD and NEW, or --since COMMIT: found %s", strings.Trim(found, "[]"))
 	case args[0] == "-" && args[1] == "-":
 		return nil, 2, errors.New("- (standard input) can be one side, not both")
 	default:

@@ -28,7 +28,8 @@ func (s *streams) fit(code *int) *cobra.Command {
 			"other things changed; and what stops the rest. - reads the design from standard\n" +
 			"input.\n\n" +
 			"--take N writes arrangement N into a copy of the design, comments kept. The copy\n" +
-			"stands in the design's folder, since its paths are relative to it.\n\n" +
+			"stands in the design's folder, since its paths are relative to it. Look at it\n" +
+			"with compare; to go on with it, move it into the place of the design.\n\n" +
 			"Exit state 0: an arrangement meets every rule (with --take: this one does).\n" +
 			"1: none does. 2: something could not be read.",
 		Example: "  stringline fit farm.design.hcl\n" +
@@ -179,8 +180,8 @@ func (s *streams) takeArrangement(c *cobra.Command, r *fit.Result, number int, i
 	if into == "-" {
 		return s.write(state, func(w io.Writer) error { _, err := w.Write(text); return err }), nil
 	}
-	if err := create(into, text); err != nil {
-		return 2, fmt.Errorf("writing the copy: %w", err)
+	if err := create(into, text); err != nil { // what took the name meanwhile stays
+		return 2, fmt.Errorf("writing the copy %s: %w", into, err)
 	}
 	return s.write(state, func(w io.Writer) error { return report.Taken(w, a, filepath.ToSlash(into)) }), nil
 }

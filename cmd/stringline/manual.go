@@ -171,18 +171,7 @@ func (m *manualPage) options(flags *pflag.FlagSet) {
 		if f.Hidden || f.Name == "help" {
 			return
 		}
-		value, words := pflag.UnquoteUsage(f)
-		name := "--" + f.Name
-		if f.Shorthand != "" {
-			name = "-" + f.Shorthand + ", " + name
-		}
-		if value != "" {
-			name += " " + value
-		}
-		if f.DefValue != "" && f.DefValue != "false" && f.DefValue != "[]" && !strings.Contains(words, "default") {
-			words += "; default " + f.DefValue
-		}
-		m.entry(name, words)
+		m.entry(optionHead(f), optionWords(f))
 	})
 }
 

@@ -27,7 +27,7 @@ func (s *streams) parts(code *int) *cobra.Command {
 			return unknownCommand(c, args[0])
 		}
 		*code = 2
-		s.explain("parts: no command is named", helpOf(c))
+		s.explain("parts: no command is named", helpOf(c, s.width))
 		return nil
 	}
 	c.AddCommand(s.partsImport(code))

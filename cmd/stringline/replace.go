@@ -223,6 +223,8 @@ func writeFault(err error) error {
 	var at *fs.PathError
 	var link *os.LinkError
 	switch {
+	case err == nil:
+		return nil
 	case errors.Is(err, fs.ErrPermission):
 		return errors.New("not allowed to write there")
 	case errors.Is(err, fs.ErrNotExist):

@@ -11,6 +11,7 @@ import (
 	"github.com/spf13/pflag"
 
 	"stringline/lint/report"
+	"stringline/lint/survey"
 	"stringline/schema/source"
 )
 
@@ -34,7 +35,11 @@ func (s *streams) commands(code *int) *cobra.Command {
 		Short: "judge designs of small battery-based solar systems",
 		Long: "Stringline judges designs of small battery-based solar systems: what is\n" +
 			"unsafe, what is too tight, what cannot be known yet, and by how much\n" +
-			"everything else meets its limit.",
+			"everything else meets its limit. A newcomer begins with start, which writes a\n" +
+			"first workshop, and check; help COMMAND tells about a command.",
+		Example: "  stringline start cabin\n" +
+			"  stringline check cabin\n" +
+			"  stringline help fit",
 		SilenceErrors: true, SilenceUsage: true,
 		Args: cobra.ArbitraryArgs,
 	}
@@ -43,7 +48,7 @@ func (s *streams) commands(code *int) *cobra.Command {
 			return unknownCommand(root, args[0])
 		}
 		*code = 2 // a hook that names no command must not pass
-		s.explain("no command is named", helpOf(c))
+		s.explain("no command is named", helpOf(c, s.width))
 		return nil
 	}
 	option := root.PersistentFlags()
@@ -67,7 +72,7 @@ func (s *streams) commands(code *int) *cobra.Command {
 	root.CompletionOptions.HiddenDefaultCmd = true
 	root.SetHelpCommand(s.help(root, code))
 	root.SetHelpFunc(func(c *cobra.Command, _ []string) {
-		*code = s.write(0, func(w io.Writer) error { return text(w, helpOf(c)) })
+		*code = s.write(0, func(w io.Writer) error { return text(w, helpOf(c, s.width)) })
 	})
 	root.SetFlagErrorFunc(func(c *cobra.Command, err error) error { return flagError(c, err) })
 	root.SetUsageFunc(func(*cobra.Command) error { return nil })
@@ -77,40 +82,15 @@ func (s *streams) commands(code *int) *cobra.Command {
 	return root
 }
 
-// help tells about a command, or writes the manual page.
-func (s *streams) help(root *cobra.Command, code *int) *cobra.Command {
-	c := &cobra.Command{Use: "help [COMMAND]", Short: "tell about a command", Hidden: true}
-	c.Flags().Bool("manual", false, "write the manual page, for man(1)")
-	c.RunE = func(c *cobra.Command, args []string) error {
-		whole, err := c.Flags().GetBool("manual")
-		if err != nil {
-			return fmt.Errorf("reading --manual: %w", err)
-		}
-		if whole && len(args) > 0 {
-			return fmt.Errorf("--manual is the page of the whole program: found %q beside it", args[0])
-		}
-		about, rest, err := root.Find(args)
-		if err != nil || len(rest) > 0 {
-			return unknownCommand(root, strings.Join(args, " "))
-		}
-		*code = s.write(0, func(w io.Writer) error {
-			if whole {
-				return text(w, manual(root))
-			}
-			return text(w, helpOf(about))
-		})
-		return nil
-	}
-	s.completions(c) // it is not among the root's commands yet
-	return c
-}
-
 func text(w io.Writer, words string) error {
 	_, err := io.WriteString(w, words)
 	return err
 }
 
 func unknownCommand(root *cobra.Command, name string) error {
+	if strings.HasSuffix(name, survey.DesignSuffix) {
+		return fmt.Errorf("no command %q; a design stands behind one, such as: stringline check %s", name, name)
+	}
 	var known []string
 	for _, c := range root.Commands() {
 		if !c.Hidden {
@@ -136,51 +116,13 @@ func flagError(c *cobra.Command, err error) error {
 	}
 	var known []string
 	c.Flags().VisitAll(func(f *pflag.Flag) { known = append(known, f.Name) })
-	return fmt.Errorf("%s has no option %q; %s", c.Name(), unknown.GetSpecifiedName(), meant(unknown.GetSpecifiedName(), known))
-}
-
-// helpOf writes a command's help: how it is called, what a person gets, options.
-func helpOf(c *cobra.Command) string {
-	var b strings.Builder
-	use := c.UseLine()
-	if c.HasAvailableSubCommands() {
-		use = c.CommandPath() + " COMMAND"
-	}
-	fmt.Fprintf(&b, "%s\n\n", strings.TrimSuffix(use, " [flags]"))
-	if words := c.Long; words != "" {
-		fmt.Fprintf(&b, "%s\n", words)
-	} else {
-		fmt.Fprintf(&b, "%s\n", c.Short)
-	}
-	if c.HasAvailableSubCommands() {
-		b.WriteString("\nCommands\n")
-		for _, sub := range c.Commands() {
-			if !sub.Hidden {
-				fmt.Fprintf(&b, "  %-10s %s\n", sub.Name(), sub.Short)
-			}
+	name := unknown.GetSpecifiedName()
+	for _, sub := range c.Commands() { // --version, as many programs have it
+		if !sub.Hidden && sub.Name() == name {
+			return fmt.Errorf("%s has no option %q; it is a command: %s", c.Name(), name, sub.CommandPath())
 		}
 	}
-	b.WriteString("\nOptions\n")
-	options := func(f *pflag.Flag) {
-		if f.Hidden || f.Name == "help" {
-			return
-		}
-		value, words := pflag.UnquoteUsage(f)
-		if value != "" {
-			value = " " + value
-		}
-		fmt.Fprintf(&b, "  --%-18s %s\n", f.Name+value, words)
-	}
-	c.LocalNonPersistentFlags().VisitAll(options)
-	if c.HasParent() {
-		c.InheritedFlags().VisitAll(options)
-	} else {
-		c.PersistentFlags().VisitAll(options)
-	}
-	if c.Example != "" {
-		fmt.Fprintf(&b, "\nExamples\n%s\n", c.Example)
-	}
-	return b.String()
+	return fmt.Errorf("%s has no option %q; %s", c.Name(), name, meant(name, known))
 }
 
 // page lays out text for people as this run's options and streams ask.
@@ -240,6 +182,11 @@ func arguments(names ...string) cobra.PositionalArgs {
 func nearFact(id string, known []string) string {
 	if near := source.Nearest(id, known); near != "" {
 		return fmt.Sprintf("; did you mean %q?", near)
+	}
+	for _, fact := range known {
+		if strings.HasPrefix(fact, id+".") {
+			return fmt.Sprintf("; it has facts, such as %q: stringline facts lists them", fact)
+		}
 	}
 	return "; stringline facts lists them"
 }

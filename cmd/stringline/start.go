@@ -60,6 +60,11 @@ func (s *streams) start(code *int) *cobra.Command {
 		if err != nil {
 			return err
 		}
+		if s.inTerminal {
+			if err := beginning(native(dir)); err != nil {
+				return fmt.Errorf("writing a first workshop into %s: %w", dir, err)
+			}
+		}
 		answers, err := s.answers(c)
 		if err != nil {
 			return err
@@ -70,10 +75,31 @@ func (s *streams) start(code *int) *cobra.Command {
 	return c
 }
 
+// beginning refuses a folder that has a workshop already, before anybody is asked
+// two dozen questions for it. What the design will be called is not known yet.
+func beginning(folder string) error {
+	if info, err := os.Stat(folder); err == nil && !info.IsDir() {
+		return errors.New("it is no folder")
+	}
+	for _, name := range starter.Fixed() {
+		if _, err := os.Lstat(filepath.Join(folder, filepath.FromSlash(name))); err == nil {
+			return fmt.Errorf("%s is there already; nothing is written over", name)
+		}
+	}
+	return nil
+}
+
 // answers takes the options, and on a terminal asks for what they leave open.
 func (s *streams) answers(c *cobra.Command) (starter.Answers, error) {
 	answers := starter.Answers{}
 	in := bufio.NewReader(io.LimitReader(s.in, 1<<20))
+	if s.inTerminal {
+		var words strings.Builder
+		if err := report.Question(&words, "Some questions about the system, then the files are written.", "What you do not know may stay empty: check then names what hangs on it. Ctrl-C ends this and leaves nothing behind.", report.Page{Width: s.width}); err != nil {
+			return nil, err
+		}
+		s.prompt(words.String())
+	}
 	var missing []string
 	for _, q := range starter.Questions() {
 		given, err := c.Flags().GetString(q.Option)
@@ -98,7 +124,11 @@ func (s *streams) answers(c *cobra.Command) (starter.Answers, error) {
 				return nil, err
 			}
 		case q.Needed:
-			missing = append(missing, "--"+q.Option)
+			such := "such as " + q.Such
+			if len(q.Words) > 0 {
+				such = strings.Join(q.Words, ", ")
+			}
+			missing = append(missing, fmt.Sprintf("--%s (%s)", q.Option, such))
 		default:
 			answers.Set(q.Option, q.Default)
 		}

@@ -47,6 +47,25 @@ func TestStartAsks(t *testing.T) {
 	}
 }
 
+// Where a workshop stands already nobody is asked two dozen questions first.
+func TestStartRefusesBeforeItAsks(t *testing.T) {
+	for _, name := range []string{"workshop.hcl", "parts/invented.parts.hcl", "hooks/pre-commit"} {
+		dir := t.TempDir()
+		if err := createAll(dir, []newFile{{path: name, text: []byte("mine\n")}}); err != nil {
+			t.Fatal(err)
+		}
+		s, _, said := testStreams(nil)
+		s.inTerminal = true
+		s.in = strings.NewReader("A hut\n")
+		if code := run(t.Context(), []string{"start", dir}, s); code != 2 {
+			t.Errorf("%s: exit state %d", name, code)
+		}
+		if !strings.Contains(said.String(), name+" is there already; nothing is written over") || strings.Contains(said.String(), "What is the system called?") {
+			t.Errorf("%s: said %q", name, said)
+		}
+	}
+}
+
 // An input that ends writes nothing, and an answer cannot write on the terminal.
 func TestStartEndsEarly(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "cabin")

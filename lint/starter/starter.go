@@ -101,7 +101,8 @@ func (q *Question) Check(answer string) (string, error) {
 	case len(q.Words) > 0:
 		spaceless := strings.ReplaceAll(answer, " ", "")
 		for _, w := range q.Words {
-			if strings.ReplaceAll(w, " ", "") == spaceless {
+			// Of a few voltages "24" can mean one alone; elsewhere a unit is owed.
+			if strings.ReplaceAll(w, " ", "") == spaceless || strings.TrimSuffix(w, " V") == answer {
 				return w, nil
 			}
 		}

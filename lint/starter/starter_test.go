@@ -257,6 +257,8 @@ func TestCheck(t *testing.T) {
 		{"panels", "4\nx = 5", "", "panels"},
 		{"dc-hours", "25", "", "0 to 24"},
 		{"bank-voltage", "24V", "24 V", ""},
+		{"bank-voltage", "24", "24 V", ""}, // one alone can be meant
+		{"bank-voltage", "2", "", "12 V, 24 V, 48 V"},
 		{"bank-voltage", "36 V", "", "12 V, 24 V, 48 V"},
 		{"code", "nec", "", "us_2023"},
 		{"title", "", "First system", ""},

@@ -19,6 +19,17 @@ var templates embed.FS
 // Hooks is the folder of git hooks in a first workshop.
 const Hooks = "hooks"
 
+// Files that every first workshop has.
+const (
+	partsFile    = "parts/invented.parts.hcl"
+	workshopFile = "workshop.hcl"
+	hookFile     = Hooks + "/pre-commit"
+)
+
+// Fixed lists the files that every first workshop has under the same names, as
+// paths from its folder. The design's name follows from its title.
+func Fixed() []string { return []string{partsFile, workshopFile, hookFile} }
+
 // File is one file of a workshop: its path below the workshop's folder, with "/"
 // between folders.
 type File struct {
@@ -43,7 +54,7 @@ func Write(a Answers, hooks string) ([]File, error) {
 	p.HooksPath, p.DesignFile = hooks, fileName(p.Name)+".design.hcl"
 	var files []File
 	for _, f := range []struct{ path, template string }{
-		{p.DesignFile, "design.hcl"}, {"parts/invented.parts.hcl", "parts.hcl"}, {"workshop.hcl", "workshop.hcl"}, {Hooks + "/pre-commit", "pre-commit"},
+		{p.DesignFile, "design.hcl"}, {partsFile, "parts.hcl"}, {workshopFile, "workshop.hcl"}, {hookFile, "pre-commit"},
 	} {
 		text, err := p.fill(f.template)
 		if err != nil {

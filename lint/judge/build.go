@@ -158,7 +158,10 @@ func plainNumber(n ast.Number, unit quantity.Unit, at source.Range) (*formula, *
 		return nil, faultAt(at, "%s is too large for a number", strings.TrimSpace(string(n)+" "+unit.Symbol))
 	}
 	text := strconv.FormatFloat(x, 'g', 6, 64)
-	if unit.Symbol != "" {
+	switch {
+	case unit.Scale == 0: // a gauge is a name: 3/0 and not -2
+		text = quantity.Format(si, unit.Symbol)
+	case unit.Symbol != "":
 		text += " " + unit.Symbol
 	}
 	return &formula{op: "number", kind: number, unit: unit, number: si, text: text, at: at}, nil

@@ -3,8 +3,11 @@ package judge
 import (
 	"testing"
 
+	"github.com/open-policy-agent/opa/v1/ast"
+
 	"stringline/lint/facts"
 	"stringline/schema/quantity"
+	"stringline/schema/source"
 )
 
 // With a design's values the branch that was taken stands alone; without them, or
@@ -35,5 +38,19 @@ func TestChosenBranchInWords(t *testing.T) {
 	}
 	if got, want := f.words(nil), "(low + low if wet, else high) x factor"; got != want {
 		t.Errorf("without values: %q, want %q", got, want)
+	}
+}
+
+// A gauge is a name: what stands as -2 in a rule is 3/0 in the trade.
+func TestGaugesInFormulas(t *testing.T) {
+	unit, ok := quantity.Lookup("AWG")
+	if !ok {
+		t.Fatal("there is no AWG")
+	}
+	for number, want := range map[ast.Number]string{"8": "8 AWG", "-2": "3/0 AWG"} {
+		f, wrong := plainNumber(number, unit, source.Range{})
+		if wrong != nil || f.words(nil) != want {
+			t.Errorf("%s: %v, %v; want %s", number, f, wrong, want)
+		}
 	}
 }

@@ -17,6 +17,10 @@ func show(value float64, unit string) string {
 	if u, ok := quantity.DocumentUnit(unit); ok {
 		return quantity.Format(u.ToSI(value), unit)
 	}
+	// A gauge is a name and no measure: "5.978 AWG" stands in no shop.
+	if u, ok := quantity.Lookup(unit); ok && u.Scale == 0 {
+		return quantity.Format(u.ToSI(value), unit)
+	}
 	return strings.TrimSpace(strconv.FormatFloat(value, 'g', 4, 64) + " " + unit)
 }
 

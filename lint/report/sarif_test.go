@@ -211,7 +211,7 @@ func TestSARIFFingerprints(t *testing.T) {
 func TestURI(t *testing.T) {
 	for name, want := range map[string]string{
 		"hut.design.hcl": "hut.design.hcl", "a b/50%.hcl": "a%20b/50%25.hcl", "c:d.hcl": "./c:d.hcl", "a/b:c.hcl": "a/b:c.hcl", "../x": "../x",
-		"a?b#c": "a%3Fb%23c", "ä°": "%C3%A4%C2%B0", "/work/x y": "file:///work/x%20y", "/C:/x": "file:///C:/x",
+		"a?b#c": "a%3Fb%23c", "ä°": "%C3%A4%C2%B0", "/srv/x y": "file:///srv/x%20y", "/C:/x": "file:///C:/x",
 	} {
 		if got := uriOf(name); got != want {
 			t.Errorf("%q: %q, want %q", name, got, want)

@@ -83,6 +83,7 @@ type guard struct {
 	open     []bracket
 	keyword  []byte // of the top-level block that is being read, and its label
 	label    []byte
+	bare     int  // after the first byte of the first line that names a block and opens none
 	loneCR   bool // a lone carriage return was reported
 	tooDeep  bool
 	problems Problems
@@ -167,6 +168,7 @@ func (g *guard) token() {
 		g.at++
 		return
 	case c == '\n':
+		g.lineEnds()
 		g.at++
 		g.count(1, g.at-1)
 		if len(g.open) == 0 {

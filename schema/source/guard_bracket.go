@@ -1,6 +1,10 @@
 package source
 
-import "fmt"
+import (
+	"bytes"
+	"fmt"
+	"regexp"
+)
 
 // bracket is one that is open. The braces of an object follow = or stand in a
 // list or object; all others hold a block's body.
@@ -92,6 +96,25 @@ func (g *guard) opens(c byte) {
 	g.count(1, start)
 }
 
+// bareHeader is a line that names a block and does not open it.
+var bareHeader = regexp.MustCompile(`^[ \t]*[A-Za-z_][A-Za-z0-9_-]*([ \t]+"[^"]*")*[ \t]*((#|//).*)?\r?$`)
+
+// longestHeader is how long a line is looked at for one.
+const longestHeader = 400
+
+// lineEnds notes the first line of a body that names a block and opens none: where a
+// brace further on closes nothing, that line is the likely cause.
+func (g *guard) lineEnds() {
+	if g.bare > 0 || g.last != lastValue || g.inside() != inBlock {
+		return
+	}
+	line := g.text[max(0, g.at-longestHeader):g.at]
+	line = line[bytes.LastIndexByte(line, '\n')+1:]
+	if len(line) < longestHeader && bareHeader.Match(line) {
+		g.bare = g.at - len(bytes.TrimLeft(line, " \t")) + 1
+	}
+}
+
 func (g *guard) closes(c byte) {
 	start := g.at
 	g.at++
@@ -99,6 +122,14 @@ func (g *guard) closes(c byte) {
 	g.last = lastValue
 	if len(g.open) == 0 {
 		if len(g.problems) > 0 {
+			return
+		}
+		if c == '}' && g.bare > 0 {
+			g.unpaired(Problem{
+				Message:  "a block begins here without its \"{\", so that a \"}\" further on closes nothing",
+				Expected: "{ at the end of the line",
+				Found:    "the end of the line",
+			}, g.bare-1)
 			return
 		}
 		g.unpaired(Problem{

@@ -34,6 +34,13 @@ func TestThroughIsAt(t *testing.T) {
 			}
 			p := At(start.Add(time.Duration(i)*step), site)
 			off := angleBetween(r, p.Ray())
+			if elevation := 90 - p.Zenith; math.Abs(elevation-risen) < 0.0012 { // refraction begins here at once: either side will do
+				for _, apparent := range []float64{p.Zenith, p.Zenith - site.refraction()*lift(risen+1e-9)} {
+					either := p
+					either.Apparent = apparent
+					off = min(off, angleBetween(r, either.Ray()))
+				}
+			}
 			if length := r.East*r.East + r.North*r.North + r.Up*r.Up; !(off < 0.0012) || math.Abs(length-1) > 1e-9 || math.Abs(r.Distance-p.Distance) > 1e-6 {
 				t.Fatalf("step %d: %+v, plainly %+v: %v degrees apart", i, r, p, off)
 			}

@@ -48,6 +48,8 @@ type RulePage struct {
 	Attributes []AttributePage
 	Tables     []TablePage
 	Equivalent []Equivalent // mutants that mean the same as the rule
+	Answers    []Answer     // rules of other codebooks that it answers
+	Yields     []string     // figures for want of which it lets another answer
 	Rego       string
 	At         source.Range
 }
@@ -62,6 +64,9 @@ type ParameterPage struct {
 type AttributePage struct {
 	Name, Of, Kind, Means string
 }
+
+// Answer is what a rule answers for another codebook's.
+type Answer = judge.Answer
 
 // Equivalent is a mutant that means the same as its rule, with the reason.
 type Equivalent = judge.Equivalent
@@ -233,7 +238,7 @@ func attributePage(a *codebook.Attribute) AttributePage {
 
 func rulePage(b *judge.Book, id string, book *BookPage) RulePage {
 	a, _ := b.About(id) // the id is one of the book's
-	page := RulePage{Waivable: a.Rule.Waivable, Each: a.Rule.Each, Cites: a.Cites, Tables: a.Tables, Equivalent: a.Rule.Equivalent, Rego: a.Text, At: a.Rule.At}
+	page := RulePage{Waivable: a.Rule.Waivable, Each: a.Rule.Each, Cites: a.Cites, Tables: a.Tables, Equivalent: a.Rule.Equivalent, Answers: a.Rule.Answers, Yields: a.Rule.Yields, Rego: a.Text, At: a.Rule.At}
 	for i := range book.Rules {
 		if book.Rules[i].ID == id {
 			page.RuleInUse = book.Rules[i]

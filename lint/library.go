@@ -142,6 +142,7 @@ type room struct {
 
 	parameters map[string]map[string]judge.Setting
 	grades     map[string]verdict.Grade
+	answers    map[string][]string // rules of others that an outside codebook may answer
 
 	judges map[string]*judge.Judge // by the names of their books
 	mutex  sync.Mutex
@@ -152,6 +153,7 @@ type room struct {
 func (r *room) settle() {
 	r.outside, r.judges, r.parcels = map[string]workshop.Book{}, map[string]*judge.Judge{}, map[string]*parcel{}
 	r.parameters, r.grades = map[string]map[string]judge.Setting{}, map[string]verdict.Grade{}
+	r.answers = map[string][]string{}
 	if r.workshop == nil {
 		return
 	}
@@ -183,12 +185,35 @@ func (r *room) settle() {
 		}
 		r.parameters[b.Name] = set
 	}
+	for i := range r.workshop.Books {
+		r.allow(&r.workshop.Books[i])
+	}
 	for _, g := range r.workshop.Grades {
 		if problem := r.knownRule(g.Rule, g.At, "grade."+g.Rule); problem != nil {
 			r.problems = append(r.problems, *problem)
 			continue
 		}
 		r.grades[g.Rule] = verdict.Grade(g.As)
+	}
+}
+
+// allow takes in which rules of others the workshop lets a codebook answer.
+func (r *room) allow(b *workshop.Book) {
+	for _, a := range b.Answers {
+		block := "codebook." + b.Name
+		if problem := r.knownRule(a.Rule, a.At, block); problem != nil {
+			r.problems = append(r.problems, *problem)
+			continue
+		}
+		name, _, _ := strings.Cut(a.Rule, ".")
+		if book, _ := r.find(name, a.At); book != nil && !book.Yields(a.Rule) {
+			r.problems = append(r.problems, source.Problem{
+				Kind: "answers", Message: fmt.Sprintf("answers: %s yields to no other rule", a.Rule), Block: block,
+				Expected: "a rule that yields where it lacks a figure", Found: a.Rule, At: a.At,
+			})
+			continue
+		}
+		r.answers[b.Name] = append(r.answers[b.Name], a.Rule)
 	}
 }
 
@@ -316,11 +341,14 @@ func (r *room) judgeOf(books []*judge.Book) *judge.Judge {
 	}
 	key := strings.Join(names, " ")
 	r.mutex.Lock()
-	defer r.mutex.Unlock()
 	j, ok := r.judges[key]
 	if !ok {
-		j = judge.New(judge.Options{Books: books, Parameters: r.parameters, Grades: r.grades})
+		j = judge.New(judge.Options{Books: books, Parameters: r.parameters, Grades: r.grades, Answers: r.answers})
 		r.judges[key] = j
+	}
+	r.mutex.Unlock()
+	if !ok {
+		r.keep(j.Problems())
 	}
 	return j
 }

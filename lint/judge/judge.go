@@ -61,6 +61,9 @@ type Options struct {
 	Parameters map[string]map[string]Setting
 	// Grades holds the workshop's changes of grades by rule id.
 	Grades map[string]verdict.Grade
+	// Answers holds, by codebook from outside, the rules of others that the
+	// workshop lets it answer, see [Answer]. Embedded codebooks need no leave.
+	Answers map[string][]string
 }
 
 // Judge puts the rules of some codebooks to designs. It is safe for concurrent
@@ -68,7 +71,10 @@ type Options struct {
 type Judge struct {
 	books      []*Book
 	grades     map[string]verdict.Grade
-	parameters map[string]parameter // by fact id
+	parameters map[string]parameter  // by fact id
+	answerers  map[string][]answerer // by the rule that yields
+	yielding   map[string]*Rule
+	problems   source.Problems
 	mutex      sync.Mutex
 	cache      map[string]*asked // by codebook and structure
 	order      []string          // of the cache's keys, oldest first
@@ -112,6 +118,7 @@ func New(o Options) *Judge {
 			j.parameters[parameterID(b.Name(), p.Name)] = inForce(b.Name(), p, set)
 		}
 	}
+	j.answerers, j.yielding, j.problems = answerers(o.Books, o.Answers)
 	return j
 }
 
@@ -137,6 +144,10 @@ func inForce(book string, p *codebook.Parameter, set Setting) parameter {
 	}
 	return parameter{fact: f, shown: verdict.Parameter{Name: p.Name, Value: text, SetAt: set.SetAt}}
 }
+
+// Problems are answers of one codebook to another in force that is not there, or
+// does not yield.
+func (j *Judge) Problems() source.Problems { return j.problems }
 
 // Books lists the codebooks that the judge goes by.
 func (j *Judge) Books() []*Book { return j.books }
@@ -181,6 +192,7 @@ func (j *Judge) Judge(ctx context.Context, s *facts.System) ([]verdict.Verdict, 
 			return nil, err
 		}
 	}
+	j.settle(all)
 	verdict.Sort(all)
 	return all, nil
 }

@@ -107,6 +107,9 @@ func (l *loader) load() *Book {
 	l.parseAll()
 	l.sharedModules(b)
 	rules := l.ruleModules(b)
+	if len(l.problems) == 0 { // a rule that could not be read may be the one that is named
+		l.problems = append(l.problems, b.answersWithin()...)
+	}
 	if len(b.names) == 0 && len(l.problems) == 0 {
 		l.bad("codebook.hcl", "the codebook has no rule")
 	}

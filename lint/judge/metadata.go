@@ -26,12 +26,14 @@ type Rule struct {
 	Waivable    bool
 	Cites       []string     // keys of the codebook's sources
 	Equivalent  []Equivalent // mutants that mean the same as the rule
+	Answers     []Answer     // rules of other codebooks that it answers
+	Yields      []string     // figures for want of which it lets another rule answer
 	At          source.Range // its package
 }
 
 var (
 	metadataKeys = []string{"title", "description", "custom"}
-	customKeys   = []string{"grade", "each", "source", "remedy", "waivable", "cites", "equivalent"}
+	customKeys   = []string{"grade", "each", "source", "remedy", "waivable", "cites", "equivalent", "answers", "yields"}
 	grades       = []string{string(verdict.Stop), string(verdict.Fix), string(verdict.Advise)}
 )
 
@@ -90,6 +92,7 @@ func readMetadata(file *source.File, module *ast.Module, book *codebook.Codebook
 	}
 	rule.Cites = m.cites(custom, book)
 	rule.Equivalent = m.equivalents(custom)
+	rule.Answers, rule.Yields = m.answers(custom, id), m.yields(custom)
 	if len(rule.Cites) == 0 && rule.Source != "" && !restsOnNoText(rule.Source) {
 		m.bad(m.place("source"), "", `METADATA: a rule without cites rests on "common practice" or on a maker's data sheet: say so in its source, or cite a source of the codebook`)
 	}

@@ -191,14 +191,25 @@ func (p *packer) rule(r *Rule) {
 	p.yes(r.Waivable)
 	p.texts(r.Cites)
 	p.place(r.At)
+	p.texts(r.Yields)
+	p.count(len(r.Answers))
+	for _, a := range r.Answers {
+		p.text(a.Rule)
+		p.texts(a.With)
+	}
 }
 
 func (u *unpacker) rule(id string) Rule {
-	return Rule{
+	r := Rule{
 		ID: id, Title: u.text(longestTitle), Description: u.text(longestText), Each: u.text(longestText),
 		Source: u.text(longestText), Remedy: u.text(longestText), Grade: verdict.Grade(u.text(longestText)),
 		Waivable: u.yes(), Cites: u.texts(mostCites, longestCrossing), At: u.place(),
+		Yields: u.texts(mostYields, longestCrossing),
 	}
+	for range u.length(mostAnswers) {
+		r.Answers = append(r.Answers, Answer{Rule: u.text(longestCrossing), With: u.texts(mostAnswers, longestCrossing)})
+	}
+	return r
 }
 
 // answer packs what the engine made of one rule.

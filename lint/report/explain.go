@@ -122,6 +122,12 @@ func (p *page) rulePage(e *lint.Explanation, r *lint.RulePage) {
 		p.wideOnce("Cites", i).wrap(c.Title+" ("+c.Status+")", plain)
 	}
 	p.wide("Remedy").wrap(r.Remedy, plain)
+	if len(r.Yields) > 0 {
+		p.wide("Yields").wrap(yieldWords(r.Yields), plain)
+	}
+	for i := range r.Answers {
+		p.wideOnce("Answers", i).wrap(answerWords(&r.Answers[i]), plain)
+	}
 	p.parameters(r.Parameters)
 	p.asked(e.Book.Name, r.Attributes)
 	p.tables(r.Tables, e.Book.Sources)
@@ -136,6 +142,19 @@ func (p *page) rulePage(e *lint.Explanation, r *lint.RulePage) {
 	if e.Design != nil {
 		p.onDesign(e.Design, r)
 	}
+}
+
+// yieldWords says for want of what a rule lets another answer.
+func yieldWords(names []string) string {
+	return "to a rule of another codebook that answers it, where only " + strings.Join(names, ", ") + " is missing"
+}
+
+// answerWords says which rule of another codebook a rule answers.
+func answerWords(a *lint.Answer) string {
+	if len(a.With) == 0 {
+		return a.Rule + ", where it lacks a figure"
+	}
+	return a.Rule + ", where it lacks a figure, together with " + strings.Join(a.With, ", ")
 }
 
 func gradeWords(r *lint.RulePage) string {

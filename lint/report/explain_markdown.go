@@ -120,6 +120,12 @@ func (m *markdown) rule(level string, e *lint.Explanation, r *lint.RulePage) {
 		m.row("cites", mark(r.Cites[i].Title)+" ("+mark(r.Cites[i].Status)+")")
 	}
 	m.row("remedy", mark(r.Remedy))
+	if len(r.Yields) > 0 {
+		m.row("yields", mark(yieldWords(r.Yields)))
+	}
+	for i := range r.Answers {
+		m.row("answers", mark(answerWords(&r.Answers[i])))
+	}
 	m.details(e.Book.Name, r.Parameters, r.Attributes, r.Tables, e.Book.Sources)
 	for i := range r.Equivalent {
 		m.row("equivalent", code(r.Equivalent[i].Mutant)+" "+mark(r.Equivalent[i].Reason))

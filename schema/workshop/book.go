@@ -33,6 +33,17 @@ func (l *loader) book(b *hcltext.Block) {
 		}
 		book.Digest = v.Text
 	}
+	if v, ok := values["answers"]; ok { // one that cannot be read allows nothing
+		for i, rule := range v.Texts {
+			const expected = "the id of a rule, such as limits.conductor_carries"
+			if !rulePattern.MatchString(rule) {
+				found := strconv.Quote(hcltext.Shorten(rule))
+				l.problem("word", v.TextsAt[i], id(b), "answers: expected "+expected+", found "+found, expected, found, "")
+				continue
+			}
+			book.Answers = append(book.Answers, Answer{Rule: rule, At: v.TextsAt[i]})
+		}
+	}
 	seen := false
 	for i := range b.Body.Blocks {
 		inner := &b.Body.Blocks[i]

@@ -46,7 +46,14 @@ type Book struct {
 	// inside the tree); empty where not wanted.
 	Digest, Key string
 	Parameters  map[string]Parameter
+	Answers     []Answer     // rules of other codebooks that this one may answer
 	At          source.Range // keyword and label
+}
+
+// Answer names a rule that lacks a figure, and lets the codebook answer it.
+type Answer struct {
+	Rule string // codebook.rule
+	At   source.Range
 }
 
 // Parameter is a value that the workshop sets for a codebook. Its literal is
@@ -74,6 +81,7 @@ var (
 		{Name: "path", Form: design.Text, Means: "the codebook's folder or archive, relative to this file"},
 		{Name: "digest", Form: design.Word, Means: "the SHA-256 that its content must have"},
 		{Name: "key", Form: design.Text, Means: "the public key that its archive must be signed with"},
+		{Name: "answers", Form: design.TextList, Means: "rules of other codebooks that this one may answer where they lack a figure"},
 	}}
 	gradeKind = &design.Kind{Name: "grade", Labeled: true, Attributes: []design.Attribute{
 		{Name: "as", Form: design.Word, Words: []string{"stop", "fix", "advise"}, Required: true, Means: "stop, fix or advise"},

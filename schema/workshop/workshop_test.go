@@ -115,6 +115,7 @@ func TestProblems(t *testing.T) {
 		{"a file for a folder", "codebook \"a\" { path = \"keys/house.pem\" }\n", []string{`1:23: path: reading "keys/house.pem": it is neither a folder nor an archive named *.zip`}, 0},
 		{"out of the tree", "codebook \"a\" { path = \"../../x\" }\n", []string{`1:23: path: reading "../../x": the path leaves the folder of the workshop`}, 0},
 		{"absolute", "codebook \"a\" { path = \"/x\" }\n", []string{`1:23: path: reading "/x": the path is absolute; it must be relative to the file that names it`}, 0},
+		{"bad answers", "codebook \"a\" { answers = [\"limits\"] }\n", []string{`1:27: answers: expected the id of a rule, such as limits.conductor_carries, found "limits"`}, 1},
 		{"bad digest", "codebook \"a\" { digest = \"sha256:12\" }\n", []string{`1:25: digest: expected sha256: and 64 hexadecimal digits, found "sha256:12"`}, 0},
 		{"no such key", "codebook \"a\" { key = \"keys/b.pem\" }\n", []string{`1:22: key: reading "keys/b.pem": no such file`}, 0},
 		{"unknown attribute of a book", "codebook \"a\" { pth = \"x\" }\n", []string{`1:16: unknown attribute "pth" of codebook (did you mean "path"?)`}, 1},

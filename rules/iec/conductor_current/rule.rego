@@ -7,6 +7,9 @@
 #   source: IEC 60364-5-52 523, methods B1, B2, C and E with their corrections (C for XLPE from memory, within 2 % of the formula of the annex); on the PV side ISC MAX of IEC 62548-1 6.3
 #   cites: [iec_60364_5_52, iec_60364_5_52_memory, iec_62548_1]
 #   remedy: use a larger conductor, lay it apart from others or out of the heat; beyond the tables give the ampacity from its data sheet
+#   answers:
+#     - rule: limits.conductor_carries
+#       with: [pv_fault_current]
 package codebooks.iec.conductor_current
 
 import data.codebooks.iec.shared

@@ -7,6 +7,8 @@
 #   source: IEC 60364-4-43 433.1 (from memory; conventional currents of gG fuses by IEC 60269-1 and -2, from memory); Iz by IEC 60364-5-52 523
 #   cites: [iec_60364_4_43, iec_60364_5_52]
 #   remedy: use a larger conductor or another rating
+#   answers:
+#     - rule: limits.fuse_protects_conductor
 package codebooks.iec.conductor_device
 
 import data.codebooks.iec.shared

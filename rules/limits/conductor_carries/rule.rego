@@ -8,6 +8,7 @@
 #   source: maker's data sheet of the conductor; 1.25 for bright sun as IEC 62548-1 takes it; where only a code's table gives the ampacity, a code book judges it
 #   cites: [iec_62548_1]
 #   remedy: use a larger conductor; give the ampacity from the cable's data sheet
+#   yields: [ampacity]
 package codebooks.limits.conductor_carries
 
 import data.codebooks.limits.shared

@@ -7,6 +7,7 @@
 #   waivable: false
 #   source: maker's data sheet of the conductor; where only a code's table gives the ampacity, a code book judges it
 #   remedy: use a larger conductor or a smaller fuse; give the ampacity from the cable's data sheet
+#   yields: [ampacity]
 #   equivalent:
 #     - mutant: "1 x 1.01"
 #       reason: "nothing is described: 0 is fewer than either"

@@ -8,6 +8,9 @@
 #   source: NEC 2023 690.8(A)(1), 690.8(B)(2), 690.31(A), 310.15(B)(1), 310.15(B)(2), 310.15(C)(1), Tables 310.16 and 310.17
 #   cites: [nec_2023, nec_2023_memory]
 #   remedy: use a larger conductor or hotter insulation, raise the conduit, or part the bundle
+#   answers:
+#     - rule: limits.conductor_carries
+#       with: [conductor_protected]
 package codebooks.us_2023.conductor_corrected
 
 import data.codebooks.us_2023.shared

@@ -8,6 +8,8 @@
 #   source: NEC 2023 110.14(C), 240.4(B), 240.6(A), 690.9, 706.31(A)
 #   cites: [nec_2023, nec_2023_memory]
 #   remedy: use a smaller device or a larger conductor
+#   answers:
+#     - rule: limits.fuse_protects_conductor
 package codebooks.us_2023.device_protects_conductor
 
 import data.codebooks.us_2023.shared

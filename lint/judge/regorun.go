@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"maps"
 	"path"
+	"runtime"
 	"slices"
 	"strings"
 	"time"
@@ -37,7 +38,8 @@ func (t *bookTest) rego(ctx context.Context, o TestOptions) {
 		SetModules(modules).SetStore(inmem.New()).CapturePrintOutput(true).
 		RaiseBuiltinErrors(true). // an unknown id must not pass as a false expression
 		SetTimeout(longestTest).
-		SetCoverageRuns(nil). // what an unindexed search would reach too is no news to us
+		SetParallel(runtime.GOMAXPROCS(0)). // its default counts processors that a container may not use
+		SetCoverageRuns(nil).               // what an unindexed search would reach too is no news to us
 		AddCustomBuiltins(t.functions())
 	var reached *cover.Cover
 	if o.Coverage {

@@ -138,7 +138,8 @@ func (b *bench) add(all []verdict.Verdict, d *decoded, s *facts.System) []verdic
 			all = append(all, b.void(rec.about, rec.which, faultAt(b.rule.At, "the rule made %d records about %s that differ: tell them apart by which", times[k], rec.about)))
 			continue
 		}
-		all = append(all, b.one(rec, s, d.reading))
+		all = append(all, verdict.Verdict{})
+		b.one(&all[len(all)-1], rec, s, d.reading)
 	}
 	for _, m := range members {
 		if owed[m.ID()] {
@@ -148,8 +149,8 @@ func (b *bench) add(all []verdict.Verdict, d *decoded, s *facts.System) []verdic
 	return all
 }
 
-// one judges a record that stands alone for its subject.
-func (b *bench) one(rec *record, s *facts.System, r *reading) verdict.Verdict {
+// one judges a record that stands alone for its subject, in v.
+func (b *bench) one(v *verdict.Verdict, rec *record, s *facts.System, r *reading) {
 	subject, ok := s.Subject(rec.about)
 	if !ok || subject.Collection().Name != b.rule.Each {
 		f := rec.fault
@@ -157,13 +158,14 @@ func (b *bench) one(rec *record, s *facts.System, r *reading) verdict.Verdict {
 			f = faultAt(b.rule.At, "a record is about %s, which is none of %s", quote(rec.about), b.rule.Each)
 		}
 		if !ok {
-			return b.void("system", rec.about, f)
+			*v = b.void("system", rec.about, f)
+			return
 		}
-		return b.void(rec.about, rec.which, f)
+		*v = b.void(rec.about, rec.which, f)
+		return
 	}
-	v := b.judge(rec)
+	b.judge(v, rec)
 	if r != nil { // what the rule read by itself counts too
-		b.rest(&v, r.from)
+		b.rest(v, r.from)
 	}
-	return v
 }

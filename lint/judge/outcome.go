@@ -61,30 +61,34 @@ func (b *bench) unprovenBy(about string, r *reading) verdict.Verdict {
 	return v
 }
 
-// judge gives the verdict of one record.
-func (b *bench) judge(rec *record) verdict.Verdict {
+// judge gives the verdict of one record, in v. Verdicts are large, so they are made
+// where they stay.
+func (b *bench) judge(v *verdict.Verdict, rec *record) {
 	if rec.fault != nil {
-		return b.void(rec.about, rec.which, rec.fault)
+		*v = b.void(rec.about, rec.which, rec.fault)
+		return
 	}
 	if rec.relation == "" {
-		return b.doesNotApply(rec.about, rec.which, rec.because)
+		*v = b.doesNotApply(rec.about, rec.which, rec.because)
+		return
 	}
-	v := b.verdict(rec.about, rec.which)
+	*v = b.verdict(rec.about, rec.which)
 	v.Relation = rec.relation
 	var when value
 	if rec.when != nil {
 		var wrong *fault
 		if when, wrong = rec.when.evaluate(b.values); wrong != nil {
-			return b.void(rec.about, rec.which, wrong)
+			*v = b.void(rec.about, rec.which, wrong)
+			return
 		}
 		if when.known && !when.yes {
-			n := b.doesNotApply(rec.about, rec.which, rec.otherwise)
-			if n.Because == "" {
-				n.Because = "not the case: " + rec.when.words(nil)
-				n.Message = n.Because
+			*v = b.doesNotApply(rec.about, rec.which, rec.otherwise)
+			if v.Because == "" {
+				v.Because = "not the case: " + rec.when.words(nil)
+				v.Message = v.Because
 			}
-			b.rest(&n, when.from)
-			return n
+			b.rest(v, when.from)
+			return
 		}
 	}
 	undecided := rec.when != nil && !when.known
@@ -96,14 +100,18 @@ func (b *bench) judge(rec *record) verdict.Verdict {
 		wrong = firstFault(wrong, w)
 	}
 	if wrong != nil && !undecided {
-		return b.void(rec.about, rec.which, wrong)
+		*v = b.void(rec.about, rec.which, wrong)
+		return
 	}
 	unit := shownUnit(rec)
 	if wrong == nil {
 		m := rec.is.measured(&is, b.values, unit)
 		v.Is = &m
+		if len(limits) > 0 {
+			v.Limits = make([]verdict.Measured, len(limits))
+		}
 		for i := range limits {
-			v.Limits = append(v.Limits, rec.limits[i].measured(&limits[i], b.values, unit))
+			v.Limits[i] = rec.limits[i].measured(&limits[i], b.values, unit)
 		}
 	}
 	for _, f := range rec.also {
@@ -112,26 +120,26 @@ func (b *bench) judge(rec *record) verdict.Verdict {
 			if undecided {
 				continue
 			}
-			return b.void(rec.about, rec.which, w)
+			*v = b.void(rec.about, rec.which, w)
+			return
 		}
 		v.Also = append(v.Also, f.measured(&x, b.values, f.unit))
 	}
 	if undecided {
 		v.Outcome, v.Missing = verdict.Unproven, when.missing
-		b.rest(&v, when.from, is.from, fromOf(limits))
+		b.rest(v, when.from, is.from, fromOf(limits))
 	} else {
-		b.compare(&v, rec, &is, limits)
-		b.rest(&v, is.from, fromOf(limits), when.from)
+		b.compare(v, rec, &is, limits)
+		b.rest(v, is.from, fromOf(limits), when.from)
 	}
 	if b.went != nil {
 		despite := merge(when.despite, is.despite)
 		for i := range limits {
 			despite = merge(despite, limits[i].despite)
 		}
-		b.went(&v, despite)
+		b.went(v, despite)
 	}
-	b.word(&v, rec, &is, limits, unit)
-	return v
+	b.word(v, rec, &is, limits, unit)
 }
 
 func fromOf(vs []value) []string {
@@ -284,8 +292,12 @@ func (b *bench) margin(v *verdict.Verdict, rec *record, is *value, limits []valu
 
 // rest fills in what a verdict rests on: assumptions, parameters and places.
 func (b *bench) rest(v *verdict.Verdict, from ...[]string) {
-	v.At = slices.Clip(v.At) // the subject's own places are shared
-	var done []string
+	n := 0
+	for _, ids := range from {
+		n += len(ids)
+	}
+	v.At = append(make([]source.Range, 0, len(v.At)+n), v.At...) // the subject's own places are shared
+	done := make([]string, 0, n)
 	for _, ids := range from {
 		if b.relied != nil {
 			b.relied(v, ids)

@@ -140,9 +140,15 @@ func Sort(vs []Verdict) {
 			cmp.Compare(i, j),
 		)
 	})
-	sorted := make([]Verdict, len(vs))
-	for to, from := range order {
-		sorted[to] = vs[from]
+	for start, from := range order { // each cycle of the permutation by itself
+		if from == start || from < 0 {
+			continue
+		}
+		first, to := vs[start], start
+		for from != start {
+			vs[to] = vs[from]
+			order[to], to, from = -1, from, order[from]
+		}
+		vs[to], order[to] = first, -1
 	}
-	copy(vs, sorted)
 }

@@ -3,7 +3,6 @@ package source
 import (
 	"bytes"
 	"fmt"
-	"regexp"
 )
 
 // bracket is one that is open. The braces of an object follow = or stand in a
@@ -96,8 +95,32 @@ func (g *guard) opens(c byte) {
 	g.count(1, start)
 }
 
-// bareHeader is a line that names a block and does not open it.
-var bareHeader = regexp.MustCompile(`^[ \t]*[A-Za-z_][A-Za-z0-9_-]*([ \t]+"[^"]*")*[ \t]*((#|//).*)?\r?$`)
+// isBareHeader tells whether a line names a block, with labels or none, and does not
+// open it; a comment may follow. It is asked of many lines, so it allocates nothing.
+func isBareHeader(line []byte) bool {
+	line = bytes.TrimRight(bytes.TrimLeft(line, " \t"), "\r")
+	n := 0
+	for n < len(line) && (isLetter(line[n]) || n > 0 && (isDigit(line[n]) || line[n] == '-')) {
+		n++
+	}
+	if n == 0 {
+		return false
+	}
+	for {
+		rest := bytes.TrimLeft(line[n:], " \t")
+		switch {
+		case len(rest) == 0 || rest[0] == '#' || bytes.HasPrefix(rest, []byte("//")):
+			return true
+		case rest[0] != '"' || len(rest) == len(line[n:]):
+			return false
+		}
+		label := bytes.IndexByte(rest[1:], '"')
+		if label < 0 {
+			return false
+		}
+		n = len(line) - len(rest) + label + 2
+	}
+}
 
 // longestHeader is how long a line is looked at for one.
 const longestHeader = 400
@@ -110,7 +133,7 @@ func (g *guard) lineEnds() {
 	}
 	line := g.text[max(0, g.at-longestHeader):g.at]
 	line = line[bytes.LastIndexByte(line, '\n')+1:]
-	if len(line) < longestHeader && bareHeader.Match(line) {
+	if len(line) < longestHeader && isBareHeader(line) {
 		g.bare = g.at - len(bytes.TrimLeft(line, " \t")) + 1
 	}
 }

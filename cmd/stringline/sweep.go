@@ -20,13 +20,16 @@ func (s *streams) sweep(code *int) *cobra.Command {
 			"another and shows what becomes of the facts that rules limit. Where a verdict\n" +
 			"differs between two points, the value at which it turns is found by bisection.\n" +
 			"Attributes are named as facts and workings name them; how many of a panel stand\n" +
-			"in series is string.ARRAY.NAME.panels.PANEL. --over may stand twice.\n" +
+			"in series is string.ARRAY.NAME.panels.PANEL; a codebook's parameter is\n" +
+			"param.BOOK.NAME, an answer to its question SUBJECT.declared.BOOK.NAME. --over\n" +
+			"may stand twice.\n" +
 			"- reads the design from standard input.\n\n" +
 			"Exit state 0, whatever the verdicts: a sweep asks what would be. 2: something\n" +
 			"could not be read.",
 		Example: "  stringline sweep hut.design.hcl --over site.coldest=-40degC..0degC/5K\n" +
 			"  stringline sweep hut.design.hcl --over string.south.a.panels.slate-410=1..4/1\n" +
 			"  stringline sweep hut.design.hcl --over array.south.mounting=open_rack,roof_flush\n" +
+			"  stringline sweep hut.design.hcl --over param.practice.voltage_drop_max=1%..5%/0.5%\n" +
 			"  stringline sweep hut.design.hcl --over site.coldest=-40degC..0degC/5K --as svg > cold.svg",
 		Args: arguments("DESIGN"),
 	}

@@ -7,6 +7,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"stringline/lint"
 	"stringline/lint/report"
 	"stringline/lint/report/plot"
 	"stringline/lint/sweep"
@@ -53,31 +54,23 @@ func (s *streams) sweep(code *int) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		bench, err := s.bench(c, args[0])
-		if err != nil {
-			return err
-		}
-		defer bench.Close()
-		p := s.progress()
-		p.what = "judging points"
-		o.Progress = p.at
-		r, err := sweep.Run(c.Context(), bench, o)
-		p.done()
-		if err != nil {
-			return err
-		}
-		*code = s.write(r.Exit(), func(w io.Writer) error {
-			switch form {
-			case "json":
-				return report.SweepJSON(w, r, bench.Version(), bench.Date())
-			case "csv":
-				return report.SweepCSV(w, r)
-			case "svg":
-				return plot.Sweep(w, r)
-			}
-			return report.Sweep(w, r, page)
-		})
-		return nil
+		return s.onBench(c, args[0], "judging points", func(bench *lint.Bench, progress func(done, total int)) (func() (int, error), error) {
+			o.Progress = progress
+			r, err := sweep.Run(c.Context(), bench, o)
+			return func() (int, error) {
+				return s.write(r.Exit(), func(w io.Writer) error {
+					switch form {
+					case "json":
+						return report.SweepJSON(w, r, bench.Version(), bench.Date())
+					case "csv":
+						return report.SweepCSV(w, r)
+					case "svg":
+						return plot.Sweep(w, r)
+					}
+					return report.Sweep(w, r, page)
+				}), nil
+			}, err
+		}, code)
 	}
 	return c
 }

@@ -1,12 +1,9 @@
 package sweep_test
 
 import (
-	"context"
 	"fmt"
-	"io/fs"
 	"math"
 	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
@@ -22,34 +19,13 @@ import (
 // example reads a workshop of the examples, changed as asked: file, from, to.
 func example(t testing.TB, name string, changes ...[3]string) map[string]string {
 	t.Helper()
-	texts := map[string]string{}
-	err := fs.WalkDir(os.DirFS("../../examples"), name, func(file string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() {
-			return err
-		}
-		text, err := os.ReadFile(filepath.Join("../../examples", filepath.FromSlash(file)))
-		texts[file] = string(text)
-		return err
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, c := range changes {
-		if strings.Count(texts[c[0]], c[1]) != 1 {
-			t.Fatalf("%q stands %d times in %s", c[1], strings.Count(texts[c[0]], c[1]), c[0])
-		}
-		texts[c[0]] = strings.Replace(texts[c[0]], c[1], c[2], 1)
-	}
-	return texts
+	return linttest.Change(t, linttest.Texts(t, os.DirFS("../../examples"), name), changes...)
 }
 
 // asCheck holds a row against what a run over the changed files says.
 func asCheck(t *testing.T, what string, row *sweep.Row, design string, texts map[string]string) {
 	t.Helper()
-	found, err := lint.Run(context.Background(), lint.Options{Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/", Paths: []string{design}, Date: date, RejectFrom: verdict.Fix})
-	if err != nil {
-		t.Fatal(err)
-	}
+	found := linttest.Judged(t, rules.Books, texts, design)
 	d := &found.Designs[0]
 	if len(d.Problems)+len(found.Problems) > 0 || len(d.Verdicts) < 50 {
 		t.Fatalf("%s: %d verdicts, %v %v", what, len(d.Verdicts), d.Problems, found.Problems)
@@ -124,12 +100,7 @@ func TestParametersAreWhatCheckSays(t *testing.T) {
 func TestAnswersAreWhatCheckSays(t *testing.T) {
 	const design = "ranch/ranch.design.hcl"
 	open := func(changes ...[3]string) *lint.Bench {
-		bench, err := lint.OpenBench(context.Background(), lint.Options{Disk: linttest.NewDisk(example(t, "ranch", changes...)), Embedded: rules.Books, WorkingDir: "/", Paths: []string{design}, Date: date, RejectFrom: verdict.Fix})
-		if err != nil {
-			t.Fatal(err)
-		}
-		t.Cleanup(bench.Close)
-		return bench
+		return linttest.Bench(t, rules.Books, example(t, "ranch", changes...), design)
 	}
 	const site = "  declared \"us_2023\" {\n    occupancy = \"other\"\n    structure = \"building\"\n  }\n"
 	stands := func(occupancy, structure string) [3]string {

@@ -17,8 +17,6 @@ import (
 	"stringline/rules"
 )
 
-const date = "2026-11-25"
-
 // hut reads the hut's workshop, changed as asked: file, from, to.
 func hut(t testing.TB, changes ...[3]string) map[string]string {
 	t.Helper()
@@ -26,7 +24,7 @@ func hut(t testing.TB, changes ...[3]string) map[string]string {
 }
 
 func options(texts map[string]string) lint.Options {
-	return lint.Options{Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/", Paths: []string{"hut/hut.design.hcl"}, Date: date, RejectFrom: verdict.Fix}
+	return linttest.Options(rules.Books, texts, "hut/hut.design.hcl")
 }
 
 func run(t testing.TB, texts map[string]string, o sweep.Options, over ...string) (*sweep.Result, error) {
@@ -36,12 +34,7 @@ func run(t testing.TB, texts map[string]string, o sweep.Options, over ...string)
 
 func open(t testing.TB, texts map[string]string) *lint.Bench {
 	t.Helper()
-	bench, err := lint.OpenBench(context.Background(), options(texts))
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(bench.Close)
-	return bench
+	return linttest.Bench(t, rules.Books, texts, "hut/hut.design.hcl")
 }
 
 func runOn(t testing.TB, bench *lint.Bench, o sweep.Options, over ...string) (*sweep.Result, error) {

@@ -1,6 +1,6 @@
 # METADATA
 # title: Ampacity of a conductor no more than any table gives for its area
-# description: "The maker's ampacity wins over the tables of codes, so a figure that was copied from the row below, from a wetted or a short-time rating, or with a digit too many lets a fault burn the cable. No table gives one conductor in free air of 30 degC more than this, for what its insulation bears."
+# description: "The maker's ampacity wins over the tables of codes, so a figure from the row below, from a short-time rating, or with a digit too many lets a fault burn the cable. No table gives one conductor in free air of 30 degC more than this, for what its insulation bears."
 # custom:
 #   grade: fix
 #   each: cable_runs

@@ -5,9 +5,12 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strings"
 
 	"stringline/lint/facts"
+	"stringline/lint/judge"
 	"stringline/lint/verdict"
+	"stringline/schema/codebook"
 	"stringline/schema/design"
 	"stringline/schema/source"
 )
@@ -74,16 +77,33 @@ type Trial struct {
 	// Texts stand in place of the files' own, by their names as shown: the
 	// design's, those of parts files. A file without one is as it stands.
 	Texts map[string][]byte
+	// Parameters stand in place of what the workshop sets, by the ids of their facts
+	// ("param.practice.voltage_drop_max"): written as in workshop.hcl, quotes left out.
+	Parameters map[string]string
 	// WithoutYear leaves out what rests on a year of sun: verdicts on it are
 	// unproven and miss [facts.WithheldYear].
 	WithoutYear bool
 }
 
 // Judge judges the design with some texts in place of its own. What is wrong with
-// them is in the result; the error is the context's.
+// them is in the result; the error is the context's, or is about a parameter.
 func (b *Bench) Judge(ctx context.Context, t Trial) (*DesignResult, error) {
 	j := b.job
 	j.withoutYear = t.WithoutYear
+	for id, text := range t.Parameters {
+		p, ok := b.Parameter(id)
+		if !ok {
+			return nil, fmt.Errorf("trying a value of %s: no codebook in force has this parameter", id)
+		}
+		v, err := p.Read(text)
+		if err != nil {
+			return nil, fmt.Errorf("trying a value of %s: %w", id, err)
+		}
+		if j.parameters == nil {
+			j.parameters = map[string]codebook.Value{}
+		}
+		j.parameters[id] = v
+	}
 	for name, text := range t.Texts {
 		if name == b.design.File {
 			j.text = text
@@ -99,6 +119,61 @@ func (b *Bench) Judge(ctx context.Context, t Trial) (*DesignResult, error) {
 		return nil, err
 	}
 	return &found, nil
+}
+
+// Parameter finds a parameter of a codebook that is in force for the design, by the
+// id of its fact.
+func (b *Bench) Parameter(id string) (*codebook.Parameter, bool) {
+	rest, ok := strings.CutPrefix(id, "param.")
+	name, parameter, found := strings.Cut(rest, ".")
+	if !ok || !found {
+		return nil, false
+	}
+	for _, book := range b.books() {
+		if book.Name() == name {
+			return book.Codebook().Parameter(parameter)
+		}
+	}
+	return nil, false
+}
+
+// InForce gives what a parameter is set to for the design, as a person writes it; ""
+// where it could not be read, or there is no such parameter.
+func (b *Bench) InForce(id string) string {
+	for _, book := range b.books() {
+		for _, p := range bookInUse(book, b.job.room).Parameters {
+			if judge.ParameterID(book.Name(), p.Name) == id {
+				return p.Text
+			}
+		}
+	}
+	return ""
+}
+
+// Parameters lists the ids of all of them.
+func (b *Bench) Parameters() []string {
+	var ids []string
+	for _, book := range b.books() {
+		for i := range book.Codebook().Parameters {
+			ids = append(ids, judge.ParameterID(book.Name(), book.Codebook().Parameters[i].Name))
+		}
+	}
+	return ids
+}
+
+// Asked lists what a codebook in force asks designs to answer in a kind of block.
+// ok is false where no such codebook is in force.
+func (b *Bench) Asked(book, kind string) (questions []design.Attribute, ok bool) {
+	if !slices.ContainsFunc(b.books(), func(in *judge.Book) bool { return in.Name() == book }) {
+		return nil, false
+	}
+	asked, ok := b.job.room.declares(book)
+	return asked[kind], ok
+}
+
+func (b *Bench) books() []*judge.Book {
+	books, _ := b.job.room.inForce(b.design) // what is wrong with them stands in the design's result
+	return books
 }
 
 // Reads tells which facts and parameters each rule in force asks for on a design

@@ -29,7 +29,6 @@ var unnoticed = map[string]string{
 	"breaker.poles":                    "of a bank that is grounded at one pole",
 	"breaker.continuous_rated":         "a device whose rating has the margin for hours at full current without it",
 	"breaker.distance":                 "of a device on the PV side, where the panels limit the current",
-	"cable.size":                       "beside the maker's stated resistance, which wins",
 	"cable.strand":                     "its stand-in is the documented default, which the part states too",
 	"cable.tinned":                     "its stand-in is the documented default, which the part states too",
 	"charge_source.cold_charge_cutoff": "of a bank that never gets too cold to be charged",

@@ -12,6 +12,7 @@ import (
 	"stringline/lint/facts"
 	"stringline/lint/survey"
 	"stringline/lint/verdict"
+	"stringline/schema/codebook"
 	"stringline/schema/source"
 	"stringline/schema/workshop"
 )
@@ -128,7 +129,8 @@ type job struct {
 	show string
 	text []byte
 
-	texts       map[string][]byte // of parts files that are tried out, by name as shown
+	texts       map[string][]byte         // of parts files that are tried out, by name as shown
+	parameters  map[string]codebook.Value // that are tried out, by the ids of their facts
 	withoutYear bool
 }
 
@@ -158,7 +160,11 @@ func (j *job) judge(ctx context.Context, o Options, accepted *against) (DesignRe
 	found.Problems = append(append(found.Problems, problems...), system.Problems()...)
 	found.Problems.Sort()
 
-	judged, err := r.judgeOf(books).Judge(ctx, system)
+	court := r.judgeOf(books)
+	if len(j.parameters) > 0 {
+		court = court.With(j.parameters)
+	}
+	judged, err := court.Judge(ctx, system)
 	if err != nil {
 		return found, fmt.Errorf("judging %s: %w", j.show, err)
 	}

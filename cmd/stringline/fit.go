@@ -13,7 +13,6 @@ import (
 	"stringline/lint/fit"
 	"stringline/lint/report"
 	"stringline/lint/survey"
-	"stringline/rules"
 	"stringline/schema/quantity"
 )
 
@@ -63,30 +62,21 @@ func (s *streams) fit(code *int) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		bench, err := s.bench(c, args[0])
-		if err != nil {
-			return err
-		}
-		defer bench.Close()
-		p := s.progress()
-		p.what = "judging arrangements"
-		o.Progress = p.at
-		r, err := fit.Find(c.Context(), bench, o)
-		p.done()
-		if err != nil {
-			return err
-		}
-		if take > 0 {
-			*code, err = s.takeArrangement(c, r, take, into)
-			return err
-		}
-		*code = s.write(r.Exit(), func(w io.Writer) error {
-			if form == "json" {
-				return report.FitJSON(w, r, bench.Version(), bench.Date())
-			}
-			return report.Fit(w, r, page)
-		})
-		return nil
+		return s.onBench(c, args[0], "judging arrangements", func(bench *lint.Bench, progress func(done, total int)) (func() (int, error), error) {
+			o.Progress = progress
+			r, err := fit.Find(c.Context(), bench, o)
+			return func() (int, error) {
+				if take > 0 {
+					return s.takeArrangement(c, r, take, into)
+				}
+				return s.write(r.Exit(), func(w io.Writer) error {
+					if form == "json" {
+						return report.FitJSON(w, r, bench.Version(), bench.Date())
+					}
+					return report.Fit(w, r, page)
+				}), nil
+			}, err
+		}, code)
 	}
 	return c
 }
@@ -184,32 +174,4 @@ func (s *streams) takeArrangement(c *cobra.Command, r *fit.Result, number int, i
 		return 2, fmt.Errorf("writing the copy %s: %w", into, err)
 	}
 	return s.write(state, func(w io.Writer) error { return report.Taken(w, a, filepath.ToSlash(into)) }), nil
-}
-
-// bench opens the one design that a command is about.
-func (s *streams) bench(c *cobra.Command, design string) (*lint.Bench, error) {
-	var r request
-	if err := r.outside(c); err != nil {
-		return nil, err
-	}
-	var err error
-	if c.Flags().Lookup("date") != nil {
-		r.date, err = s.date(c)
-	}
-	if err != nil {
-		return nil, err
-	}
-	dir, err := s.dir()
-	if err != nil {
-		return nil, fmt.Errorf("finding the working folder: %w", err)
-	}
-	o := lint.Options{Disk: s.disk, Embedded: rules.Books, WorkingDir: slashed(dir), Date: r.date, Trust: r.trust, Isolation: r.apart, Version: programVersion}
-	if design == "-" {
-		if o.Stdin, err = s.readAll(); err != nil {
-			return nil, err
-		}
-	} else {
-		o.Paths = []string{slashed(design)}
-	}
-	return lint.OpenBench(c.Context(), o)
 }

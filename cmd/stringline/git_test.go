@@ -340,14 +340,22 @@ func TestManyDesigns(t *testing.T) {
 	}
 	write("d001.design.hcl", design(1, "-20 degC"))
 	write("new.design.hcl", design(1000, "-10 degC"))
+	run1("mv", "d010.design.hcl", "moved10.design.hcl") // two of one title now: neither is said to have moved
+	write("like10.design.hcl", design(10, "-10 degC"))
+	for i := range atOnce {
+		write(fmt.Sprintf("more%03d.design.hcl", i), design(2000+i, "-10 degC"))
+	}
 	run1("mv", "d002.design.hcl", "moved.design.hcl")
 	run1("rm", "-q", "d003.design.hcl")
 	s, out, said := testStreams(nil)
 	s.git = func() (git, error) { return findGit(os.Environ()) }
 	s.dir = func() (string, error) { return dir, nil }
 	code := run(t.Context(), []string{"compare", "--since", "HEAD"}, s)
-	if want := fmt.Sprintf("%d designs compared: 2 changed, %d the same, 1 new, 1 gone", atOnce+11, atOnce+7); !strings.Contains(strings.Join(strings.Fields(out.String()), " "), want) {
+	if want := fmt.Sprintf("%d designs compared: 2 changed, %d the same, %d new, 2 gone", 2*atOnce+13, atOnce+6, atOnce+3); !strings.Contains(strings.Join(strings.Fields(out.String()), " "), want) {
 		t.Errorf("exit state %d, said %q, not %q:\n%s", code, said, want, out)
+	}
+	if strings.Contains(out.String(), "10.design.hcl, was") {
+		t.Error("one of two that are alike is said to have moved")
 	}
 	for _, want := range []string{"moved.design.hcl, was d002.design.hcl", "was -10 degC, now -20 degC", "The design is gone.", "The design is new"} {
 		if !strings.Contains(out.String(), want) {

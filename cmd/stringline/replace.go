@@ -9,7 +9,6 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"slices"
 )
 
 // Files are written whole or not at all: a new text stands complete beside the
@@ -17,7 +16,7 @@ import (
 // link, and never goes over what it does not know.
 
 // replace puts a new text in the place of a file that held old. The file keeps its
-// mode. One that is a link, is not writable, or changed since old was read is left
+// mode, and its owner and group where the system lets them be kept. One that is a link, is not writable, or changed since old was read is left
 // alone with an error, which does not name the file.
 func replace(name string, old, text []byte) error {
 	return inFolderOf(name, func(root *os.Root, base string) error {
@@ -40,7 +39,7 @@ func replace(name string, old, text []byte) error {
 }
 
 // writeOver writes a file whatever it held, or where there was none. A file that was
-// there keeps its mode; only a regular one that may be written is written over.
+// there keeps what it keeps in [replace]; only a regular one that may be written is written over.
 func writeOver(name string, text []byte) error {
 	return inFolderOf(name, func(root *os.Root, base string) error {
 		info, err := root.Lstat(base)
@@ -82,71 +81,6 @@ func create(name string, text []byte) error {
 		}
 		return errors.Join(writeFault(err), root.Remove(beside))
 	})
-}
-
-// newFile is one of several files that are written together.
-type newFile struct {
-	path string // below their folder, with /
-	text []byte
-	run  bool // it may be executed
-}
-
-// createAll writes files that must not be there yet into a folder, with the folders
-// that they need: all of them or none.
-func createAll(folder string, files []newFile) (err error) {
-	var made []string // in the order in which they were made
-	defer func() {
-		if err == nil {
-			return
-		}
-		for _, name := range slices.Backward(made) {
-			_ = os.Remove(name) // the error that led here is told; a folder that is in use stays
-		}
-	}()
-	for _, f := range files {
-		name := filepath.Join(folder, filepath.FromSlash(f.path))
-		folders, err := makeFolders(filepath.Dir(name))
-		if made = append(made, folders...); err != nil {
-			return fmt.Errorf("%s: %w", f.path, writeFault(err))
-		}
-		if err := create(name, f.text); err != nil {
-			return fmt.Errorf("%s: %w", f.path, err)
-		}
-		made = append(made, name)
-		if !f.run {
-			continue
-		}
-		info, err := os.Stat(name)
-		if err == nil { // who may read it may run it; a disk may know no such mode
-			err = os.Chmod(name, info.Mode().Perm()|info.Mode().Perm()&0o444>>2)
-		}
-		if err != nil {
-			return fmt.Errorf("%s: %w", f.path, writeFault(err))
-		}
-	}
-	return nil
-}
-
-// makeFolders makes a folder and those above it, and gives those that were not
-// there.
-func makeFolders(folder string) (made []string, err error) {
-	var missing []string
-	for at := filepath.Clean(folder); ; at = filepath.Dir(at) {
-		if _, err := os.Stat(at); err == nil || at == filepath.Dir(at) {
-			break
-		}
-		missing = append(missing, at)
-	}
-	for _, name := range slices.Backward(missing) {
-		if err := os.Mkdir(name, 0o755); err != nil {
-			return made, err
-		}
-		made = append(made, name)
-	}
-	if info, err := os.Stat(folder); err != nil || !info.IsDir() {
-		return made, errors.Join(errors.New("it is no folder"), err)
-	}
-	return made, nil
 }
 
 // inFolderOf opens the folder of a file: what happens to the folder's own name meanwhile
@@ -197,7 +131,10 @@ func writeBeside(root *os.Root, base string, text []byte, was fs.FileInfo) (name
 	}
 	_, err = f.Write(text)
 	if err == nil && was != nil {
-		err = f.Chmod(mode) // what the process's mask took away
+		if !keepOwner(f, was) {
+			mode = groupAsOthers(mode)
+		}
+		err = f.Chmod(mode) // what the process's mask, or a new owner, took away
 	}
 	if err == nil {
 		err = f.Sync()
@@ -206,6 +143,12 @@ func writeBeside(root *os.Root, base string, text []byte, was fs.FileInfo) (name
 		return "", errors.Join(writeFault(err), root.Remove(name))
 	}
 	return name, nil
+}
+
+// groupAsOthers lets a group do no more than anybody may: for a file that could not
+// be left with its own group, so that another one does not get to read it.
+func groupAsOthers(mode fs.FileMode) fs.FileMode {
+	return mode&^0o070 | mode&0o070&(mode&0o007<<3)
 }
 
 func readRoot(root *os.Root, base string, most int64) (text []byte, err error) {

@@ -2,8 +2,11 @@ package main
 
 import (
 	"bytes"
+	"errors"
+	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -152,6 +155,61 @@ func TestCreateAll(t *testing.T) {
 		}
 		if info, err := os.Stat(name); err == nil && info.Mode().Perm()&0o100 != 0 != f.run {
 			t.Errorf("%s has the mode %v", f.path, info.Mode())
+		}
+	}
+}
+
+// On a disk without links names are given as well, and none that is taken. What
+// cannot be written whole leaves nothing behind.
+func TestCreateAllWithoutLinks(t *testing.T) {
+	noLinks := func(string, string) error { return errors.ErrUnsupported }
+	dir := t.TempDir()
+	files := []newFile{{path: "a/one.txt", text: []byte("one")}, {path: "hook", text: []byte("#!/bin/sh\n"), run: true}, {path: "two.txt", text: []byte("two")}}
+	put := func() error {
+		stage, err := stageAll(dir, files)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return errors.Join(settleAll(stage, dir, files, noLinks), os.RemoveAll(stage))
+	}
+	if err := os.WriteFile(filepath.Join(dir, "two.txt"), []byte("theirs"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if err := put(); err == nil || !strings.Contains(err.Error(), "two.txt: it is there already") {
+		t.Errorf("over a file: %v", err)
+	}
+	onlyFile(t, dir, "theirs")
+	if err := os.Remove(filepath.Join(dir, "two.txt")); err != nil {
+		t.Fatal(err)
+	}
+	if err := put(); err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range files {
+		name := filepath.Join(dir, filepath.FromSlash(f.path))
+		text, err := os.ReadFile(name)
+		if err != nil || !bytes.Equal(text, f.text) {
+			t.Errorf("%s holds %q (%v)", f.path, text, err)
+		}
+		if info, err := os.Stat(name); err == nil && info.Mode().Perm()&0o100 != 0 != f.run {
+			t.Errorf("%s has the mode %v", f.path, info.Mode())
+		}
+	}
+	// The last of them cannot be written: no file has its name, no folder stays.
+	empty := filepath.Join(dir, "deep", "er")
+	if err := createAll(empty, append(slices.Clone(files), newFile{path: "hook/below.txt"})); err == nil {
+		t.Error("a file below a file was written")
+	}
+	if _, err := os.Lstat(filepath.Join(dir, "deep")); !errors.Is(err, fs.ErrNotExist) {
+		t.Errorf("a folder stays: %v", err)
+	}
+}
+
+// Another group than the file had may do no more than anybody.
+func TestGroupAsOthers(t *testing.T) {
+	for mode, want := range map[fs.FileMode]fs.FileMode{0o640: 0o600, 0o644: 0o644, 0o664: 0o644, 0o660: 0o600, 0o755: 0o755, 0o604: 0o604, 0o666: 0o666, 0o750: 0o700} {
+		if got := groupAsOthers(mode); got != want {
+			t.Errorf("%o: %o, want %o", mode, got, want)
 		}
 	}
 }

@@ -3,13 +3,9 @@ package main
 import (
 	"context"
 	"fmt"
-	"path"
-	"slices"
 
 	"stringline/lint"
 	"stringline/lint/compare"
-	"stringline/lint/survey"
-	"stringline/schema/source"
 )
 
 // side is what one side of a comparison judges.
@@ -37,7 +33,7 @@ func (b *sides) close() {
 	}
 }
 
-// atOnce is how many pairs of designs are held at one time with all their facts.
+// atOnce is how many designs of a side are held at one time with all their facts.
 // Beyond it they are judged by and by, and of each only what moved is kept.
 const atOnce = 48
 
@@ -91,81 +87,4 @@ func (s *streams) compareSome(ctx context.Context, b *sides, o compare.Options, 
 		o.Was.Name, o.Now.Name = one, one
 	}
 	return compare.Runs(o), nil
-}
-
-// designsOf lists a side's designs, without judging them: absolute paths by the
-// names that pair them.
-func (s *streams) designsOf(at *side) (map[string]string, source.Problems) {
-	designs := map[string]string{}
-	dir, err := at.dir, error(nil)
-	if dir == "" {
-		if dir, err = s.workingDir(); err != nil {
-			return designs, nil // judging will say it
-		}
-	}
-	if at.absent || slices.Contains(at.paths, "-") {
-		return designs, nil
-	}
-	var on survey.Disk = s.disk
-	if at.disk != nil {
-		on = at.disk
-	}
-	paths := make([]string, len(at.paths))
-	for i, p := range at.paths {
-		paths[i] = slashed(p)
-	}
-	workshops, problems := survey.Find(on, dir, paths)
-	for _, w := range workshops {
-		for _, design := range w.Designs {
-			name := w.Show(design)
-			if at.name != nil {
-				name = at.name(name)
-			}
-			designs[name] = native(path.Join(w.Dir, design))
-		}
-	}
-	return designs, problems
-}
-
-// part is some designs of either side.
-type part struct{ was, now []string }
-
-// inParts deals out designs so that those of one name are in one part. What only
-// one side has is in one part together: there it may be found to have moved.
-func inParts(was, now map[string]string) []part {
-	var alone part
-	var parts []part
-	both := part{}
-	names := make([]string, 0, len(was))
-	for name := range was {
-		names = append(names, name)
-	}
-	slices.Sort(names)
-	for _, name := range names {
-		other, ok := now[name]
-		if !ok {
-			alone.was = append(alone.was, was[name])
-			continue
-		}
-		both.was, both.now = append(both.was, was[name]), append(both.now, other)
-		if len(both.was) == atOnce {
-			parts, both = append(parts, both), part{}
-		}
-	}
-	names = names[:0]
-	for name := range now {
-		if _, ok := was[name]; !ok {
-			names = append(names, name)
-		}
-	}
-	slices.Sort(names)
-	for _, name := range names {
-		alone.now = append(alone.now, now[name])
-	}
-	for _, p := range []part{both, alone} {
-		if len(p.was)+len(p.now) > 0 {
-			parts = append(parts, p)
-		}
-	}
-	return parts
 }

@@ -200,19 +200,14 @@ func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter
 	whole := false
 	defer func() {
 		if !whole {
-			for _, name := range slices.Backward(made) {
-				_ = os.Remove(name) // only where it is empty, as it was made
-			}
+			removeEmpty(made)
 		}
 	}()
-	beside, err := os.MkdirTemp(folder, ".start-")
+	beside, err := stageAll(folder, written)
 	if err != nil {
-		return refuse(writeFault(err))
-	}
-	defer func() { err = errors.Join(err, os.RemoveAll(beside)) }()
-	if err := createAll(beside, written); err != nil {
 		return refuse(err)
 	}
+	defer func() { err = errors.Join(err, os.RemoveAll(beside)) }()
 	judged, err := s.judge(ctx, request{paths: []string{filepath.Join(beside, files[0].Path)}, date: s.now().Format(time.DateOnly), rejectFrom: verdict.Fix})
 	if err != nil {
 		return refuse(err)
@@ -220,7 +215,7 @@ func (s *streams) writeWorkshop(ctx context.Context, dir string, answers starter
 	if judged.Exit > 1 {
 		return refuse(fmt.Errorf("it could not be judged: %w", problemsOf(judged, filepath.Base(beside))))
 	}
-	if err := createAll(folder, written); err != nil {
+	if err := settleAll(beside, folder, written, os.Link); err != nil {
 		return refuse(err)
 	}
 	whole = true

@@ -7,6 +7,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"stringline/lint"
 	"stringline/lint/report"
 	"stringline/lint/report/plot"
 	"stringline/lint/sweep"
@@ -20,13 +21,16 @@ func (s *streams) sweep(code *int) *cobra.Command {
 			"another and shows what becomes of the facts that rules limit. Where a verdict\n" +
 			"differs between two points, the value at which it turns is found by bisection.\n" +
 			"Attributes are named as facts and workings name them; how many of a panel stand\n" +
-			"in series is string.ARRAY.NAME.panels.PANEL. --over may stand twice.\n" +
+			"in series is string.ARRAY.NAME.panels.PANEL; a codebook's parameter is\n" +
+			"param.BOOK.NAME, an answer to its question SUBJECT.declared.BOOK.NAME. --over\n" +
+			"may stand twice.\n" +
 			"- reads the design from standard input.\n\n" +
 			"Exit state 0, whatever the verdicts: a sweep asks what would be. 2: something\n" +
 			"could not be read.",
 		Example: "  stringline sweep hut.design.hcl --over site.coldest=-40degC..0degC/5K\n" +
 			"  stringline sweep hut.design.hcl --over string.south.a.panels.slate-410=1..4/1\n" +
 			"  stringline sweep hut.design.hcl --over array.south.mounting=open_rack,roof_flush\n" +
+			"  stringline sweep hut.design.hcl --over param.practice.voltage_drop_max=1%..5%/0.5%\n" +
 			"  stringline sweep hut.design.hcl --over site.coldest=-40degC..0degC/5K --as svg > cold.svg",
 		Args: arguments("DESIGN"),
 	}
@@ -50,31 +54,23 @@ func (s *streams) sweep(code *int) *cobra.Command {
 		if err != nil {
 			return err
 		}
-		bench, err := s.bench(c, args[0])
-		if err != nil {
-			return err
-		}
-		defer bench.Close()
-		p := s.progress()
-		p.what = "judging points"
-		o.Progress = p.at
-		r, err := sweep.Run(c.Context(), bench, o)
-		p.done()
-		if err != nil {
-			return err
-		}
-		*code = s.write(r.Exit(), func(w io.Writer) error {
-			switch form {
-			case "json":
-				return report.SweepJSON(w, r, bench.Version(), bench.Date())
-			case "csv":
-				return report.SweepCSV(w, r)
-			case "svg":
-				return plot.Sweep(w, r)
-			}
-			return report.Sweep(w, r, page)
-		})
-		return nil
+		return s.onBench(c, args[0], "judging points", func(bench *lint.Bench, progress func(done, total int)) (func() (int, error), error) {
+			o.Progress = progress
+			r, err := sweep.Run(c.Context(), bench, o)
+			return func() (int, error) {
+				return s.write(r.Exit(), func(w io.Writer) error {
+					switch form {
+					case "json":
+						return report.SweepJSON(w, r, bench.Version(), bench.Date())
+					case "csv":
+						return report.SweepCSV(w, r)
+					case "svg":
+						return plot.Sweep(w, r)
+					}
+					return report.Sweep(w, r, page)
+				}), nil
+			}, err
+		}, code)
 	}
 	return c
 }

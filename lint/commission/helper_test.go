@@ -13,7 +13,6 @@ import (
 	"stringline/lint/commission"
 	"stringline/lint/facts"
 	"stringline/lint/linttest"
-	"stringline/lint/verdict"
 	"stringline/rules"
 	"stringline/schema/design"
 )
@@ -21,10 +20,7 @@ import (
 // judged runs the whole pipeline over texts by name; the paths are what is judged.
 func judged(t testing.TB, texts map[string]string, paths ...string) *lint.Result {
 	t.Helper()
-	r, err := lint.Run(context.Background(), lint.Options{
-		Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/", Paths: paths,
-		Date: "2026-11-25", RejectFrom: verdict.Fix, Version: "0.1.0",
-	})
+	r, err := lint.Run(context.Background(), linttest.Options(rules.Books, texts, paths...))
 	if err != nil {
 		t.Fatal(err)
 	}

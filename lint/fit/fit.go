@@ -107,7 +107,9 @@ type Arrangement struct {
 	Sky          string // what the year rests on
 	// Least is the verdict on the panels' limits with the least headroom.
 	Least *verdict.Verdict
-	// ConductorMass in kg of the runs of strings and arrays; nil where unknown.
+	// ConductorMass in kg of the runs of strings and arrays; nil where unknown. The
+	// sizes are the design's for every arrangement: which size a smaller current
+	// would allow hangs on the protection too, which is no part of an arrangement.
 	ConductorMass *float64
 
 	candidate candidate

@@ -3,7 +3,6 @@ package fit_test
 import (
 	"context"
 	"fmt"
-	"io/fs"
 	"math"
 	"os"
 	"path"
@@ -21,28 +20,14 @@ import (
 	"stringline/rules"
 )
 
-const date = "2026-11-25"
-
 // example reads a workshop of the examples, by path on the disk of a test.
 func example(t testing.TB, name string) map[string]string {
 	t.Helper()
-	texts := map[string]string{}
-	err := fs.WalkDir(os.DirFS("../../examples"), name, func(file string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() {
-			return err
-		}
-		text, err := os.ReadFile(filepath.Join("../../examples", filepath.FromSlash(file)))
-		texts[file] = string(text)
-		return err
-	})
-	if err != nil || len(texts) == 0 {
-		t.Fatalf("reading the example: %v", err)
-	}
-	return texts
+	return linttest.Texts(t, os.DirFS("../../examples"), name)
 }
 
 func options(texts map[string]string, file string) lint.Options {
-	return lint.Options{Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/", Paths: []string{file}, Date: date, RejectFrom: verdict.Fix}
+	return linttest.Options(rules.Books, texts, file)
 }
 
 func find(t testing.TB, texts map[string]string, file string, o fit.Options) *fit.Result {

@@ -59,14 +59,14 @@ func buildStructure(book *codebook.Codebook, s *facts.System) *structure {
 		if p.Kind != "quantity" {
 			unit = p.Kind
 		}
-		params[i] = [2]*ast.Term{b.key(p.Name), b.leaf(parameterID(book.Name, p.Name), unit, parameterKind(p.Kind))}
+		params[i] = [2]*ast.Term{b.key(p.Name), b.leaf(ParameterID(book.Name, p.Name), unit, parameterKind(p.Kind))}
 	}
 	top = append(top, [2]*ast.Term{b.key("params"), ast.ObjectTerm(params...)})
 	return &structure{input: ast.NewObject(top...), leaves: b.leaves}
 }
 
-// parameterID is the fact id of a codebook's parameter.
-func parameterID(book, name string) string { return "param." + book + "." + name }
+// ParameterID is the fact id of a codebook's parameter.
+func ParameterID(book, name string) string { return "param." + book + "." + name }
 
 func parameterKind(k string) kind {
 	switch k {

@@ -35,6 +35,7 @@ package judge
 import (
 	"context"
 	"fmt"
+	"maps"
 	"sync"
 
 	"stringline/lint/facts"
@@ -75,9 +76,15 @@ type Judge struct {
 	answerers  map[string][]answerer // by the rule that yields
 	yielding   map[string]*Rule
 	problems   source.Problems
-	mutex      sync.Mutex
-	cache      map[string]*asked // by codebook and structure
-	order      []string          // of the cache's keys, oldest first
+	cache      *cache
+}
+
+// cache holds what rules answered. Judges that go by other parameters share it:
+// records rest on a design's structure alone.
+type cache struct {
+	mutex sync.Mutex
+	asked map[string]*asked // by codebook and structure
+	order []string          // of its keys, oldest first
 }
 
 // parameter is one parameter in force: as a fact, and as reports show it.
@@ -107,7 +114,7 @@ type decoded struct {
 // New makes a judge. Settings and grades of codebooks and rules that it does not
 // have are for the caller to refuse; here they do nothing.
 func New(o Options) *Judge {
-	j := &Judge{books: o.Books, grades: o.Grades, parameters: map[string]parameter{}, cache: map[string]*asked{}}
+	j := &Judge{books: o.Books, grades: o.Grades, parameters: map[string]parameter{}, cache: &cache{asked: map[string]*asked{}}}
 	for _, b := range o.Books {
 		for i := range b.codebook.Parameters {
 			p := &b.codebook.Parameters[i]
@@ -115,15 +122,32 @@ func New(o Options) *Judge {
 			if s, ok := o.Parameters[b.Name()][p.Name]; ok {
 				set = s
 			}
-			j.parameters[parameterID(b.Name(), p.Name)] = inForce(b.Name(), p, set)
+			j.parameters[ParameterID(b.Name(), p.Name)] = inForce(b.Name(), p, set)
 		}
 	}
 	j.answerers, j.yielding, j.problems = answerers(o.Books, o.Answers)
 	return j
 }
 
+// With gives a judge that goes by other values of some parameters, named by the ids
+// of their facts ("param.practice.voltage_drop_max"); one that no codebook here has
+// does nothing. It shares with this one what rules answered for a structure.
+func (j *Judge) With(values map[string]codebook.Value) *Judge {
+	other := *j
+	other.parameters = maps.Clone(j.parameters)
+	for _, b := range j.books {
+		for i := range b.codebook.Parameters {
+			p := &b.codebook.Parameters[i]
+			if v, ok := values[ParameterID(b.Name(), p.Name)]; ok {
+				other.parameters[ParameterID(b.Name(), p.Name)] = inForce(b.Name(), p, Setting{Value: v})
+			}
+		}
+	}
+	return &other
+}
+
 func inForce(book string, p *codebook.Parameter, set Setting) parameter {
-	f := facts.Fact{ID: parameterID(book, p.Name), Unit: p.Unit, Known: true, SI: set.Value.SI, Word: set.Value.Word, Yes: set.Value.Yes}
+	f := facts.Fact{ID: ParameterID(book, p.Name), Unit: p.Unit, Known: true, SI: set.Value.SI, Word: set.Value.Word, Yes: set.Value.Yes}
 	text := set.Value.Text
 	switch p.Kind {
 	case "word":
@@ -163,7 +187,7 @@ func (j *Judge) Judge(ctx context.Context, s *facts.System) ([]verdict.Verdict, 
 	errs := make([]error, len(j.books))
 	var wait sync.WaitGroup
 	for i, b := range j.books {
-		if found[i] = j.remembered(b.Name() + "\x00" + key); found[i] != nil {
+		if found[i] = j.cache.remembered(b.Name() + "\x00" + key); found[i] != nil {
 			continue
 		}
 		st := buildStructure(b.codebook, s) // before others run: it reads the system
@@ -186,7 +210,7 @@ func (j *Judge) Judge(ctx context.Context, s *facts.System) ([]verdict.Verdict, 
 	}
 	all := make([]verdict.Verdict, 0, most)
 	for i, b := range j.books {
-		j.remember(b.Name()+"\x00"+key, found[i])
+		j.cache.remember(b.Name()+"\x00"+key, found[i])
 		var err error
 		if all, err = c.book(ctx, b, found[i], all); err != nil {
 			return nil, err
@@ -197,24 +221,24 @@ func (j *Judge) Judge(ctx context.Context, s *facts.System) ([]verdict.Verdict, 
 	return all, nil
 }
 
-func (j *Judge) remembered(key string) *asked {
-	j.mutex.Lock()
-	defer j.mutex.Unlock()
-	return j.cache[key]
+func (c *cache) remembered(key string) *asked {
+	c.mutex.Lock()
+	defer c.mutex.Unlock()
+	return c.asked[key]
 }
 
-func (j *Judge) remember(key string, a *asked) {
-	j.mutex.Lock()
-	defer j.mutex.Unlock()
-	if j.cache[key] != nil {
+func (c *cache) remember(key string, a *asked) {
+	c.mutex.Lock()
+	defer c.mutex.Unlock()
+	if c.asked[key] != nil {
 		return
 	}
-	if len(j.order) >= mostStructures {
-		delete(j.cache, j.order[0])
-		j.order = j.order[1:]
+	if len(c.order) >= mostStructures {
+		delete(c.asked, c.order[0])
+		c.order = c.order[1:]
 	}
-	j.cache[key] = a
-	j.order = append(j.order, key)
+	c.asked[key] = a
+	c.order = append(c.order, key)
 }
 
 // ask puts a codebook's rules to a structure and decodes what they answer.

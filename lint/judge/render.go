@@ -165,7 +165,7 @@ func factWords(x *facts.Fact, unit quantity.Unit) string {
 		if x.Known {
 			return quantity.Format(x.SI, unit.Symbol)
 		}
-		return strings.TrimSpace("_____ " + unit.Symbol)
+		return strings.TrimSpace("_____ " + quantity.ForPeople(unit).Symbol)
 	}
 	return "_____"
 }

@@ -1,4 +1,5 @@
-// Package linttest helps to test what uses the pipeline: a disk in memory.
+// Package linttest helps to test what uses the pipeline: a disk in memory, texts of
+// a tree, and a run over them.
 package linttest
 
 import (

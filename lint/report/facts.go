@@ -150,7 +150,8 @@ func factEntry(f *facts.Fact, attribute bool) string {
 	case !f.Known:
 		return empty(f.Unit)
 	case attribute && f.Kind == facts.Quantity:
-		return strings.TrimSpace(digits(inUnit(f.SI, f.Unit)) + " " + f.Unit)
+		value, unit := forPeople(inUnit(f.SI, f.Unit), f.Unit)
+		return strings.TrimSpace(digits(value) + " " + unit)
 	}
 	return factValue(f)
 }

@@ -356,8 +356,8 @@ func (p *page) fitBasis(r *fit.Result) {
 		year = "No year was computed: everything is stopped without one."
 	}
 	p.line().wrap(fmt.Sprintf("%s Energies within 1 %% of the best, then headrooms within 1 %% of the limit, count as equal. "+
-		"Metal: both conductors of the strings' and arrays' runs as designed, area x length x density.", year), plain)
-	p.line().wrap("3x2 is three in series, two such strings. Strings on one input agree within 15 % in voltage, unlike panels in a string within 25 % in current; others were not tried.", plain)
+		"Metal: both conductors of the strings' and arrays' runs in the sizes that the design has, area x length x density; a run that is too thin stops its arrangement, one that could be thinner for less current is not counted so.", year), plain)
+	p.line().wrap("3x2 is three in series, two such strings. On one array like panels stand in strings of one length. Strings on one input agree within 15 % in voltage, unlike panels in a string within 25 % in current; others were not tried.", plain)
 }
 
 // Taken says what was written into a copy of the design, and what must still be

@@ -44,7 +44,7 @@ type arrangementEntry struct {
 	Sky           *string              `json:"sky" jsonschema:"what the year rests on"`
 	Headroom      *float64             `json:"headroom" jsonschema:"least headroom of the limits that rest on the panels"`
 	Least         *string              `json:"least" jsonschema:"key of the verdict with that headroom"`
-	ConductorMass *float64             `json:"conductor_mass" jsonschema:"kg of the runs of strings and arrays"`
+	ConductorMass *float64             `json:"conductor_mass" jsonschema:"kg of the runs of strings and arrays, in the sizes that the design has"`
 	Advice        int                  `json:"advice" jsonschema:"findings of grade advise"`
 	NotPut        []string             `json:"not_put" jsonschema:"rules that need a year of sun and were not put"`
 	Waived        []findingEntry       `json:"waived" jsonschema:"what a waiver of the design permits, although it may have been given for another arrangement"`

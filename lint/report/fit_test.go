@@ -5,7 +5,6 @@ import (
 	"context"
 	"encoding/json"
 	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
@@ -15,7 +14,6 @@ import (
 	"stringline/lint"
 	"stringline/lint/fit"
 	"stringline/lint/linttest"
-	"stringline/lint/verdict"
 	"stringline/rules"
 )
 
@@ -23,35 +21,8 @@ import (
 // from, to.
 func exampleBench(t *testing.T, folder, file string, changes ...[3]string) *lint.Bench {
 	t.Helper()
-	texts := map[string]string{}
-	names, err := filepath.Glob("../../examples/" + folder + "/*.hcl")
-	if err != nil {
-		t.Fatal(err)
-	}
-	parts, err := filepath.Glob("../../examples/" + folder + "/parts/*.hcl")
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, name := range append(names, parts...) {
-		text, err := os.ReadFile(name)
-		if err != nil {
-			t.Fatal(err)
-		}
-		texts[strings.TrimPrefix(filepath.ToSlash(name), "../../examples/")] = string(text)
-	}
-	for _, c := range changes {
-		if strings.Count(texts[c[0]], c[1]) != 1 {
-			t.Fatalf("%q stands %d times in %s", c[1], strings.Count(texts[c[0]], c[1]), c[0])
-		}
-		texts[c[0]] = strings.Replace(texts[c[0]], c[1], c[2], 1)
-	}
-	bench, err := lint.OpenBench(context.Background(), lint.Options{Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/", Paths: []string{folder + "/" + file},
-		Date: "2026-11-25", RejectFrom: verdict.Fix, Version: "0.1.0"})
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(bench.Close)
-	return bench
+	texts := linttest.Change(t, linttest.WithoutBooks(linttest.Texts(t, os.DirFS("../../examples"), folder)), changes...)
+	return linttest.Bench(t, rules.Books, texts, folder+"/"+file)
 }
 
 func fitOf(t *testing.T, bench *lint.Bench, o fit.Options) *fit.Result {

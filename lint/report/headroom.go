@@ -114,6 +114,9 @@ func label(v *verdict.Verdict) string {
 		name = short
 	}
 	name = strings.ReplaceAll(name, "_", " ")
+	if v.Is != nil && perCell(v.Is) {
+		name += " per cell"
+	}
 	if v.Which != "" {
 		name += ", " + v.Which
 	}

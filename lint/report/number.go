@@ -29,7 +29,26 @@ func empty(unit string) string {
 	if unit == "" || unit == "word" || unit == "yes_no" {
 		return "_____"
 	}
+	if u, ok := quantity.Lookup(unit); ok {
+		unit = quantity.ForPeople(u).Symbol
+	}
 	return "_____ " + unit
+}
+
+// forPeople gives a value in a document's unit in the unit that people read it in.
+func forPeople(value float64, unit string) (float64, string) {
+	from, ok := quantity.Lookup(unit)
+	if to := quantity.ForPeople(from); ok && to != from {
+		return to.FromSI(from.ToSI(value)), to.Symbol
+	}
+	return value, unit
+}
+
+// perCell tells the attributes that the language has for each cell of a battery:
+// readers of the trade look for mV/K per cell.
+func perCell(m *verdict.Measured) bool {
+	_, name, _ := strings.Cut(m.ID, ".")
+	return strings.HasSuffix(name, ".settings.temperature_compensation") || strings.HasSuffix(name, ".compensation_min") || strings.HasSuffix(name, ".compensation_max")
 }
 
 func yesNo(yes bool) string {
@@ -69,6 +88,8 @@ func note(m *verdict.Measured) string {
 		return m.Says
 	case m.Formula != "":
 		return m.Formula
+	case perCell(m):
+		return m.ID + ", per cell"
 	}
 	return m.ID
 }
@@ -109,6 +130,7 @@ func difference(value float64, unit string, shown ...string) string {
 			places = min(places, decimals(text))
 		}
 	}
+	value, unit = forPeople(value, unit)
 	short := strconv.FormatFloat(value, 'f', places, 64)
 	if number, err := strconv.ParseFloat(short, 64); err != nil || number == 0 || places == decimals(own) {
 		return own
@@ -122,6 +144,8 @@ func apart(a, b float64, unit string) (string, string) {
 	if first != second || a == b {
 		return first, second
 	}
+	a, _ = forPeople(a, unit)
+	b, unit = forPeople(b, unit)
 	for digits := 5; digits <= 9; digits++ {
 		first, second = strconv.FormatFloat(a, 'g', digits, 64), strconv.FormatFloat(b, 'g', digits, 64)
 		if first != second {

@@ -27,6 +27,7 @@ const (
 // SARIF writes a run in the Static Analysis Results Interchange Format 2.1.0
 // (OASIS), as code hosts want it: codebooks are extensions of the tool, each
 // finding a result at one line, with a fingerprint that does not hang on lines.
+// Only rules that have a result are described.
 //
 //   - What is met or does not apply is counted (properties of the run), no result.
 //   - A stop is an error, a fix a warning, advice a note. What could not be read

@@ -42,6 +42,7 @@ type sarifComponentBag struct {
 	Edition  *string `json:"edition"`
 	Digest   string  `json:"digest"`
 	Embedded bool    `json:"embedded"`
+	InForce  int     `json:"rules_in_force"` // those without a result are not described
 }
 
 // sarifRule is a reportingDescriptor (3.49).

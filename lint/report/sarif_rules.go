@@ -20,13 +20,17 @@ func ruleOf(n *notice) string {
 	return cmp.Or(Escape(n.verdict.Rule), "-")
 }
 
-// sarifRules are the tool's components with their rules: an extension for each
-// codebook in use (twice where two workshops grade its rules differently), and in
-// the driver what belongs to no codebook.
+// sarifRules are the tool's components: an extension for each codebook in use (twice
+// where two workshops grade its rules differently), and in the driver what belongs to
+// no codebook. Of its rules a component holds those that have a result: the standard
+// asks for no more (3.19.23, number from memory), hosts show a rule beside its results only, and the
+// words of some 150 rules would be nine tenths of the file. How many are in force is
+// a property of the component.
 type sarifRules struct {
 	driver     sarifComponent
 	extensions []sarifComponent
 	at         map[ruleKey]sarifRuleReference
+	told       map[string]bool // rules that have a result
 }
 
 // ruleKey names a rule as it is graded; any stands for every grade.
@@ -38,7 +42,10 @@ type ruleKey struct {
 const anyGrade = verdict.Grade("")
 
 func newSarifRules(r *lint.Result, notices []notice) *sarifRules {
-	s := &sarifRules{at: map[ruleKey]sarifRuleReference{}, extensions: []sarifComponent{}}
+	s := &sarifRules{at: map[ruleKey]sarifRuleReference{}, extensions: []sarifComponent{}, told: map[string]bool{}}
+	for i := range notices {
+		s.told[ruleOf(&notices[i])] = true
+	}
 	s.driver = sarifComponent{
 		Name: ToolName, Version: r.Version, Rules: []sarifRule{},
 		ShortDescription: &sarifText{"judges designs of small battery-based solar systems"}, FullDescription: &sarifText{cautionWords},
@@ -67,12 +74,14 @@ func newSarifRules(r *lint.Result, notices []notice) *sarifRules {
 
 func (s *sarifRules) book(b *lint.BookInUse) {
 	component := sarifComponent{
-		Name: cmp.Or(Escape(b.Name), "-"), Version: Escape(b.Version), Rules: make([]sarifRule, 0, len(b.Rules)),
-		Properties: &sarifComponentBag{Edition: filled(Escape(b.Edition)), Digest: Escape(b.Digest), Embedded: b.Embedded},
+		Name: cmp.Or(Escape(b.Name), "-"), Version: Escape(b.Version), Rules: []sarifRule{},
+		Properties: &sarifComponentBag{Edition: filled(Escape(b.Edition)), Digest: Escape(b.Digest), Embedded: b.Embedded, InForce: len(b.Rules)},
 	}
 	reference := &sarifComponentReference{Name: component.Name, Index: len(s.extensions)}
 	for i := range b.Rules {
-		s.add(&component, &b.Rules[i], reference)
+		if s.told[cmp.Or(Escape(b.Rules[i].ID), "-")] {
+			s.add(&component, &b.Rules[i], reference)
+		}
 	}
 	s.extensions = append(s.extensions, component)
 }

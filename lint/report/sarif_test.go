@@ -98,6 +98,20 @@ func TestSARIFForHosts(t *testing.T) {
 					}
 				}
 			}
+			told := map[string]bool{}
+			for _, result := range run.Results {
+				told[result.RuleID] = true
+			}
+			for i, c := range components {
+				for _, rule := range c.Rules {
+					if !told[rule.ID] {
+						t.Errorf("rule %s is described and has no result", rule.ID)
+					}
+				}
+				if i > 0 && (c.Properties.InForce != len(r.Books[i-1].Rules) || c.Properties.Digest == "") {
+					t.Errorf("of %s: %+v, and it has %d rules", c.Name, c.Properties, len(r.Books[i-1].Rules))
+				}
+			}
 			prints := map[string]bool{}
 			for _, result := range run.Results {
 				component := run.Tool.Driver

@@ -83,7 +83,8 @@ func ruleWithin(b *lint.BookInUse, r *lint.RuleInUse) string {
 func parameterText(x *lint.ParameterInUse) string {
 	switch {
 	case x.Value != nil && x.Text == "":
-		return strings.TrimSpace(digits(*x.Value) + " " + x.Unit)
+		value, unit := forPeople(*x.Value, x.Unit)
+		return strings.TrimSpace(digits(value) + " " + unit)
 	case x.Value == nil && x.Word == "" && x.Yes == nil:
 		return "unknown"
 	case x.Yes != nil && *x.Yes:

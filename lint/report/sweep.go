@@ -23,7 +23,12 @@ func Sweep(w io.Writer, r *sweep.Result, opts Page) error {
 			text = "and of "
 		}
 		text += a.ID + ": " + axisSpan(a)
-		if a.Part != "" {
+		switch {
+		case a.InForce != "":
+			text += fmt.Sprintf("; a parameter of codebook %s, %s in force", a.Book, a.InForce)
+		case a.Book != "":
+			text += "; an answer to codebook " + a.Book
+		case a.Part != "":
 			text += "; in " + a.Part + ", wherever it is used"
 		}
 		p.line().wrap(text, plain)
@@ -153,15 +158,19 @@ func (p *page) sweepTable(r *sweep.Result) {
 	}
 	widest = min(widest, 26)
 	most := max(1, (p.width-widest-2-18)/cell)
-	shown := r.Facts[:min(len(r.Facts), most)]
+	shown, told := sweepColumns(r.Facts, most)
 	for i, c := range shown {
-		p.line().right(3, strconv.Itoa(i+1), plain).to(5).wrap(fmt.Sprintf("%s: %s", c.ID, c.Means), plain)
+		text := fmt.Sprintf("%s: %s", c.ID, c.Means)
+		if c.limit {
+			text = fmt.Sprintf("what is allowed for %d", i)
+		}
+		p.line().right(3, strconv.Itoa(i+1), plain).to(5).wrap(text, plain)
 	}
-	if more := len(r.Facts) - len(shown); more > 0 {
-		p.line().to(5).wrap(fmt.Sprintf("%s not shown: --as csv has all, --facts chooses", count(more, "more fact that moves is", "more facts that move are")), plain)
+	if more := len(r.Facts) - told; more > 0 {
+		p.line().to(5).wrap(fmt.Sprintf("%s not shown: --as csv has all, --facts chooses", count(more, "more fact is", "more facts are")), plain)
 	}
 	if len(r.Facts) == 0 {
-		p.line().wrap("No fact that a rule limits moves; --facts shows others.", plain)
+		p.line().wrap("No fact that a rule limits moves, nor its limit; --facts shows others.", plain)
 	}
 	other := -1
 	for i := range r.Rows {
@@ -189,8 +198,40 @@ func (p *page) sweepTable(r *sweep.Result) {
 	}
 }
 
-func sweepCell(row *sweep.Row, c *sweep.Column) string {
+// sweepColumn is a fact, or what is allowed for it.
+type sweepColumn struct {
+	sweep.Column
+	limit bool
+}
+
+// sweepColumns gives the columns of the first facts, as many as there is room for:
+// where what is allowed moves too, it stands behind its fact.
+func sweepColumns(list []sweep.Column, most int) (shown []sweepColumn, told int) {
+	for _, c := range list {
+		need := 1
+		if c.LimitMoves {
+			need = 2
+		}
+		if len(shown)+need > most && told > 0 {
+			break
+		}
+		told++
+		if shown = append(shown, sweepColumn{c, false}); c.LimitMoves && len(shown) < most {
+			shown = append(shown, sweepColumn{c, true})
+		}
+	}
+	return shown, told
+}
+
+func sweepCell(row *sweep.Row, c *sweepColumn) string {
 	f, ok := row.Values[c.ID]
+	if c.limit {
+		limit, ok := row.Limits[c.ID]
+		if !ok {
+			return "-"
+		}
+		return show(limit, c.Unit)
+	}
 	switch {
 	case !ok:
 		return "-"

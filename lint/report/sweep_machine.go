@@ -9,6 +9,7 @@ import (
 	"stringline/lint/facts"
 	"stringline/lint/sweep"
 	"stringline/lint/verdict"
+	"stringline/schema/quantity"
 )
 
 // sweepDocument is the JSON of a sweep, format 1.
@@ -36,6 +37,8 @@ type axisEntry struct {
 	Values    []scalar `json:"values"`
 	Between   bool     `json:"between" jsonschema:"turning points were looked for between the values"`
 	Tolerance *float64 `json:"tolerance" jsonschema:"how close they were found, in unit"`
+	Codebook  *string  `json:"codebook" jsonschema:"whose parameter it is, or whose question it answers; null for an attribute of the language"`
+	InForce   *string  `json:"in_force" jsonschema:"what a parameter is set to where no sweep varies it; null for what is no parameter"`
 }
 
 type columnEntry struct {
@@ -84,7 +87,7 @@ func SweepJSON(w io.Writer, r *sweep.Result, version, date string) error {
 		Axes: []axisEntry{}, Facts: []columnEntry{}, Points: []pointEntry{}, Turns: []sweepTurnEntry{}, Throughout: findingEntries(r.Throughout), WithoutYear: r.WithoutYear, NotPut: list(r.NotPut), Exit: r.Exit(),
 	}
 	for _, a := range r.Axes {
-		e := axisEntry{ID: a.ID, Unit: a.Unit, Values: []scalar{}, Between: a.Between}
+		e := axisEntry{ID: a.ID, Unit: a.Unit, Values: []scalar{}, Between: a.Between, Codebook: filled(a.Book), InForce: filled(a.InForce)}
 		if a.Between {
 			e.Tolerance = number(&a.Tolerance)
 		}
@@ -94,7 +97,7 @@ func SweepJSON(w io.Writer, r *sweep.Result, version, date string) error {
 		doc.Axes = append(doc.Axes, e)
 	}
 	for _, c := range r.Facts {
-		doc.Facts = append(doc.Facts, columnEntry(c))
+		doc.Facts = append(doc.Facts, columnEntry{c.ID, c.Unit, c.Means})
 	}
 	for i := range r.Rows {
 		doc.Points = append(doc.Points, pointEntryOf(r, &r.Rows[i]))
@@ -155,7 +158,8 @@ func pointEntryOf(r *sweep.Result, row *sweep.Row) pointEntry {
 
 // SweepCSV writes a sweep as comma-separated values (RFC 4180): one line a point,
 // with the value of each axis, the facts in their units, and how many findings of
-// each grade there are. What is unknown is empty.
+// each grade there are. A fact whose limit moves has what is allowed behind it. What
+// is unknown is empty.
 func SweepCSV(w io.Writer, r *sweep.Result) error {
 	out := csv.NewWriter(w)
 	var head []string
@@ -170,6 +174,9 @@ func SweepCSV(w io.Writer, r *sweep.Result) error {
 	}
 	for _, c := range r.Facts {
 		name(c.ID, c.Unit)
+		if c.LimitMoves {
+			name("allowed for "+c.ID, c.Unit)
+		}
 	}
 	rows := [][]string{append(head, "stop", "fix", "advise", "errors")}
 	for i := range r.Rows {
@@ -189,6 +196,11 @@ func SweepCSV(w io.Writer, r *sweep.Result) error {
 				f = facts.Fact{}
 			}
 			cells = append(cells, factCell(&f))
+			if limit, ok := row.Limits[c.ID]; c.LimitMoves && ok {
+				cells = append(cells, strconv.FormatFloat(quantity.Round(limit), 'g', -1, 64))
+			} else if c.LimitMoves {
+				cells = append(cells, "")
+			}
 		}
 		for _, n := range append(row.Findings[:], len(row.Problems)) {
 			cells = append(cells, strconv.Itoa(n))

@@ -56,6 +56,23 @@ func TestSweepText(t *testing.T) {
 		t.Fatal(err)
 	}
 	golden(t, "sweep-two.txt", b.Bytes())
+	b.Reset()
+	limit := sweepOf(t, bench, sweep.Options{WithoutYear: true}, "param.practice.voltage_drop_max=1%..2%/0.5%")
+	if err := Sweep(&b, limit, Page{}); err != nil {
+		t.Fatal(err)
+	}
+	golden(t, "sweep-parameter.txt", b.Bytes())
+}
+
+// moving counts the facts whose limit moves.
+func moving(r *sweep.Result) int {
+	n := 0
+	for _, c := range r.Facts {
+		if c.LimitMoves {
+			n++
+		}
+	}
+	return n
 }
 
 // The rounding of a turning point goes to the side on which the rule is met.
@@ -81,6 +98,7 @@ func TestSweepMachine(t *testing.T) {
 		{"site.coldest=-40degC..35degC/15K"},
 		{"array.south.mounting=open_rack,roof_flush", "string.south.a.parallel=1..3/1"},
 		{"charger.main.settings.passcode_changed=true,false"},
+		{"param.practice.voltage_drop_max=1%..3%/0.5%"},
 	} {
 		r := sweepOf(t, bench, sweep.Options{WithoutYear: true}, over...)
 		var b bytes.Buffer
@@ -103,7 +121,7 @@ func TestSweepMachine(t *testing.T) {
 			t.Fatal(err)
 		}
 		rows, err := csv.NewReader(&b).ReadAll()
-		if err != nil || len(rows) != 1+len(r.Rows) || len(rows[0]) != len(r.Axes)+len(r.Facts)+4 {
+		if err != nil || len(rows) != 1+len(r.Rows) || len(rows[0]) != len(r.Axes)+len(r.Facts)+moving(r)+4 {
 			t.Errorf("%v: %d rows of %d, %v", over, len(rows), len(r.Rows), err)
 		}
 		if over[0] == "site.coldest=-40degC..35degC/15K" && (rows[0][0] != "site.coldest [degC]" || rows[1][0] != "-40" || rows[6][0] != "35") {

@@ -9,11 +9,8 @@ import (
 	"strconv"
 	"strings"
 
-	"stringline/lint/facts"
 	"stringline/schema/design"
 	"stringline/schema/quantity"
-	"stringline/schema/rewrite"
-	"stringline/schema/source"
 )
 
 // Bounds on what one sweep may try.
@@ -23,7 +20,8 @@ const (
 )
 
 // Over says what is varied, as in an option: "site.coldest=-40degC..0degC/5K", or
-// values one by one: "array.south.mounting=open_rack,roof_flush".
+// values one by one: "array.south.mounting=open_rack,roof_flush". A parameter of a
+// codebook is param.BOOK.NAME, an answer to its question SUBJECT.declared.BOOK.NAME.
 type Over struct {
 	ID     string
 	Range  string // what stands behind the =
@@ -46,7 +44,7 @@ func ParseOver(text string) (Over, error) {
 	return o, nil
 }
 
-// Axis is one attribute with the values that it is given in turn.
+// Axis is one attribute, parameter or answer with the values that it is given in turn.
 type Axis struct {
 	ID        string
 	Unit      string // the unit that its values are written in; "" for bare numbers and words
@@ -60,11 +58,15 @@ type Axis struct {
 	// Part names the data sheet that the attribute is written in, as in panel
 	// "slate-410"; "" where it is the design's own.
 	Part string
+	// Book names the codebook whose parameter it is, or whose question it answers;
+	// "" for an attribute of the language.
+	Book string
+	// InForce is what a parameter is set to where no sweep varies it; "" for what is
+	// no parameter.
+	InForce string
 
-	panel string // of a string's panels: which; "" for an attribute
-	file  string // that it is written in, as shown
-	start int    // of its block's header
-	unit  quantity.Unit
+	at   place
+	unit quantity.Unit
 }
 
 // Point is one value: as written in a file without quotes, and as a number in the
@@ -72,104 +74,6 @@ type Axis struct {
 type Point struct {
 	Text  string
 	Value float64
-}
-
-// axis settles an axis on a design.
-func (s *sweeper) axis(o Over) (*Axis, error) {
-	block, declared, ok := s.base.System.Attribute(o.ID)
-	panel := ""
-	if !ok {
-		block, declared, panel, ok = s.panels(o.ID)
-	}
-	switch {
-	case !ok:
-		return nil, s.noAttribute(o.ID)
-	case declared.Form == design.QuantityList || declared.Form == design.NumberList:
-		return nil, fmt.Errorf("%s is a list; a sweep takes one value", o.ID)
-	case block == nil:
-		return nil, fmt.Errorf("%s: the design has no block that it could stand in; write one first", o.ID)
-	}
-	a := &Axis{ID: o.ID, Attribute: declared, panel: panel, file: block.Header.File, start: block.Header.Start.Byte}
-	if top := topOf(block); top.Kind.Part {
-		a.Part = top.Kind.Name + " " + strconv.Quote(top.Name)
-	}
-	var err error
-	if o.Values != nil {
-		err = a.listed(o)
-	} else {
-		err = a.ranged(o)
-	}
-	if err != nil {
-		return nil, fmt.Errorf("%s: %w", o.ID, err)
-	}
-	return a, nil
-}
-
-// panels finds how many of a panel stand in series in a string, which is no fact:
-// string.ARRAY.NAME.panels.PANEL.
-func (s *sweeper) panels(id string) (block *design.Block, count *design.Attribute, panel string, ok bool) {
-	about, panel, found := strings.Cut(id, ".panels.")
-	subject, known := s.base.System.Subject(about)
-	if !found || !known || subject.Block() == nil {
-		return nil, nil, "", false
-	}
-	v, given := subject.Block().Values["panels"]
-	if !given || !slices.ContainsFunc(v.Panels, func(p design.PanelCount) bool { return p.Panel == panel }) {
-		return nil, nil, "", false
-	}
-	return subject.Block(), &design.Attribute{Name: "panels", Form: design.Count, Min: v.Attribute.Min, Max: v.Attribute.Max, Means: v.Attribute.Means}, panel, true
-}
-
-// write puts a value in its place.
-func (a *Axis) write(d *rewrite.Document, p Point) error {
-	block := d.At(a.start)
-	if a.panel == "" {
-		return d.Set(block, a.Attribute.Name, a.Attribute.Literal(p.Text))
-	}
-	for _, attribute := range block.Body.Attributes {
-		for _, pair := range attribute.Value.Pairs {
-			if attribute.Name == "panels" && pair.Key == a.panel {
-				return d.Replace(pair.Value.At, p.Text)
-			}
-		}
-	}
-	return errors.New("the string has no such panel")
-}
-
-func topOf(b *design.Block) *design.Block {
-	for b.Parent != nil {
-		b = b.Parent
-	}
-	return b
-}
-
-// noAttribute says what was meant by an id that is no attribute's.
-func (s *sweeper) noAttribute(id string) error {
-	if f, ok := s.base.System.Fact(id); ok && !strings.Contains(id, ".declared.") {
-		return fmt.Errorf("%s is computed (%s); a sweep varies what is written: one of the attributes below it", f.ID, f.Unit)
-	}
-	if strings.HasPrefix(id, "param.") {
-		return fmt.Errorf("%s is a codebook's parameter, which workshop.hcl sets; a sweep varies attributes of the design and its parts", id)
-	}
-	var known []string
-	for _, c := range facts.Collections() {
-		for _, about := range s.base.System.Subjects(c.Name) {
-			for _, e := range c.Entries {
-				if e.Attribute {
-					known = append(known, about.ID()+"."+e.Name)
-				}
-			}
-			if block := about.Block(); c.Name == "strings" && block != nil {
-				for _, p := range block.Values["panels"].Panels {
-					known = append(known, about.ID()+".panels."+p.Panel)
-				}
-			}
-		}
-	}
-	if near := source.Nearest(id, known); near != "" {
-		return fmt.Errorf("there is no attribute %q; did you mean %q?", id, near)
-	}
-	return fmt.Errorf("there is no attribute %q; stringline facts lists them", id)
 }
 
 // Number tells that its values are numbers, in order.

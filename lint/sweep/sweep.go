@@ -1,10 +1,11 @@
-// Package sweep varies one or two attributes of a design over a range and tells
-// what becomes of facts and verdicts, and at which value each rule turns.
+// Package sweep varies one or two attributes of a design, parameters of codebooks or
+// answers to their questions over a range and tells what becomes of facts and
+// verdicts, and at which value each rule turns.
 //
 // Use [ParseOver] for what is varied and [Run] on an open [lint.Bench]. Each value
 // is written into the text of the design, or of the parts file that the attribute
 // stands in, where it stands or would stand, and the whole is judged as a file
-// with that text would be. Where a verdict differs between two neighboring points,
+// with that text would be; a parameter is set as workshop.hcl would set it. Where a verdict differs between two neighboring points,
 // the value at which it turns is found by bisection, to a hundred-thousandth of
 // the range; between two points that agree nothing is looked for.
 package sweep
@@ -13,6 +14,7 @@ import (
 	"context"
 	"fmt"
 	"maps"
+	"math"
 	"slices"
 	"sync"
 	"sync/atomic"
@@ -52,6 +54,7 @@ type Result struct {
 // Column is one fact that is told.
 type Column struct {
 	ID, Unit, Means string
+	LimitMoves      bool // what a rule allows it is not the same at every point
 }
 
 // Row is one point of the sweep.
@@ -163,7 +166,7 @@ func (s *sweeper) settle() error {
 			return err
 		}
 		for _, other := range s.axes {
-			if other.file == a.file && other.start == a.start && other.Attribute.Name == a.Attribute.Name && other.panel == a.panel {
+			if other.at == a.at {
 				return fmt.Errorf("%s and %s are the same value", other.ID, a.ID)
 			}
 		}
@@ -171,20 +174,20 @@ func (s *sweeper) settle() error {
 			return fmt.Errorf("%d points together; at most %d: take larger steps", total, mostTrials)
 		}
 		s.axes = append(s.axes, a)
-		if s.texts[a.file] != nil {
+		if a.at.parameter != "" || s.texts[a.at.file] != nil {
 			continue
 		}
 		for _, f := range s.bench.Design().Files {
-			if f.Name != a.file {
+			if f.Name != a.at.file {
 				continue
 			}
 			d, problems := rewrite.Open(f.Name, f.Text)
 			if len(problems) > 0 {
 				return problems
 			}
-			s.texts[a.file] = d
+			s.texts[a.at.file] = d
 		}
-		if s.texts[a.file] == nil {
+		if s.texts[a.at.file] == nil {
 			return fmt.Errorf("%s stands in no file of the design", a.ID)
 		}
 	}
@@ -216,11 +219,16 @@ func (s *sweeper) nearFact(id string) string {
 // trial judges with one value on each axis.
 func (s *sweeper) trial(ctx context.Context, at []Point, withoutYear bool) (*lint.DesignResult, error) {
 	docs := map[string]*rewrite.Document{}
+	parameters := map[string]string{}
 	for i, a := range s.axes {
-		d := docs[a.file]
+		if a.at.parameter != "" {
+			parameters[a.at.parameter] = at[i].Text
+			continue
+		}
+		d := docs[a.at.file]
 		if d == nil {
-			d = s.texts[a.file].Fresh()
-			docs[a.file] = d
+			d = s.texts[a.at.file].Fresh()
+			docs[a.at.file] = d
 		}
 		if err := a.write(d, at[i]); err != nil {
 			return nil, fmt.Errorf("setting %s: %w", a.ID, err)
@@ -230,7 +238,7 @@ func (s *sweeper) trial(ctx context.Context, at []Point, withoutYear bool) (*lin
 	for file, d := range docs {
 		texts[file] = d.Splice()
 	}
-	return s.bench.Judge(ctx, lint.Trial{Texts: texts, WithoutYear: withoutYear})
+	return s.bench.Judge(ctx, lint.Trial{Texts: texts, Parameters: parameters, WithoutYear: withoutYear})
 }
 
 // rows judges every point with a bounded number of workers.
@@ -286,6 +294,7 @@ func (s *sweeper) parallel(ctx context.Context, n int, do func(int) error) error
 func (s *sweeper) note(r *Row, d *lint.DesignResult) {
 	r.Problems = d.Problems
 	r.Values, r.Limits, r.judged = map[string]facts.Fact{}, map[string]float64{}, map[string]*judgement{}
+	left := map[string]float64{} // headroom under the limits that are noted
 	for i := range d.Verdicts {
 		v := d.Verdicts[i]
 		if v.Finding() && !(s.options.WithoutYear && lint.Awaits(&v)) {
@@ -305,8 +314,9 @@ func (s *sweeper) note(r *Row, d *lint.DesignResult) {
 		j.limited = v.Is.ID
 		if f, ok := d.System.Fact(v.Is.ID); ok && f.Kind == facts.Quantity {
 			r.Values[f.ID] = f
-			if _, told := r.Limits[f.ID]; !told && v.Limits[0].Value != nil {
-				r.Limits[f.ID] = *v.Limits[0].Value
+			limit, headroom := nearest(&v)
+			if before, told := left[f.ID]; limit != nil && (!told || headroom < before) {
+				r.Limits[f.ID], left[f.ID] = *limit, headroom
 			}
 		}
 	}
@@ -323,6 +333,24 @@ func (s *sweeper) note(r *Row, d *lint.DesignResult) {
 // limits tells a verdict that holds a number against a limit.
 func limits(v *verdict.Verdict) bool {
 	return (v.Relation == "at_most" || v.Relation == "at_least" || v.Relation == "between") && len(v.Limits) > 0
+}
+
+// nearest gives the limit that a verdict's number is nearest to, and how much is
+// left under it; nil where that is unknown.
+func nearest(v *verdict.Verdict) (limit *float64, headroom float64) {
+	limit, headroom = v.Limits[0].Value, math.Inf(1)
+	if v.Headroom != nil {
+		headroom = *v.Headroom
+	}
+	if limit == nil || v.Is.Value == nil || v.Relation != "between" {
+		return limit, headroom
+	}
+	for i := range v.Limits {
+		if other := v.Limits[i].Value; other != nil && math.Abs(*other-*v.Is.Value) < math.Abs(*limit-*v.Is.Value) {
+			limit = other
+		}
+	}
+	return limit, headroom
 }
 
 // sample keeps one verdict of each key, for what does not change with the point.

@@ -3,10 +3,7 @@ package sweep_test
 import (
 	"context"
 	"fmt"
-	"io/fs"
 	"math"
-	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -20,34 +17,14 @@ import (
 	"stringline/rules"
 )
 
-const date = "2026-11-25"
-
 // hut reads the hut's workshop, changed as asked: file, from, to.
 func hut(t testing.TB, changes ...[3]string) map[string]string {
 	t.Helper()
-	texts := map[string]string{}
-	err := fs.WalkDir(os.DirFS("../../examples"), "hut", func(file string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() {
-			return err
-		}
-		text, err := os.ReadFile(filepath.Join("../../examples", filepath.FromSlash(file)))
-		texts[file] = string(text)
-		return err
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, c := range changes {
-		if strings.Count(texts[c[0]], c[1]) != 1 {
-			t.Fatalf("%q stands %d times in %s", c[1], strings.Count(texts[c[0]], c[1]), c[0])
-		}
-		texts[c[0]] = strings.Replace(texts[c[0]], c[1], c[2], 1)
-	}
-	return texts
+	return example(t, "hut", changes...)
 }
 
 func options(texts map[string]string) lint.Options {
-	return lint.Options{Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/", Paths: []string{"hut/hut.design.hcl"}, Date: date, RejectFrom: verdict.Fix}
+	return linttest.Options(rules.Books, texts, "hut/hut.design.hcl")
 }
 
 func run(t testing.TB, texts map[string]string, o sweep.Options, over ...string) (*sweep.Result, error) {
@@ -57,12 +34,7 @@ func run(t testing.TB, texts map[string]string, o sweep.Options, over ...string)
 
 func open(t testing.TB, texts map[string]string) *lint.Bench {
 	t.Helper()
-	bench, err := lint.OpenBench(context.Background(), options(texts))
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(bench.Close)
-	return bench
+	return linttest.Bench(t, rules.Books, texts, "hut/hut.design.hcl")
 }
 
 func runOn(t testing.TB, bench *lint.Bench, o sweep.Options, over ...string) (*sweep.Result, error) {
@@ -272,7 +244,13 @@ func TestRefusals(t *testing.T) {
 		"array.south.mounting=open_rack,open_rack":     "stands twice",
 		"pv_input.main.1.voc_cold=1V..2V/1V":           "is computed",
 		"controller.ridge-85.bank_voltages=12V":        "is a list",
-		"param.practice.voltage_drop_max=1%..2%/1%":    "workshop.hcl sets",
+		"param.practice.voltage_drop_max=0%..2%/1%":    "expected 0.1",
+		"param.practice.voltage_drop_max=1V..2V/1V":    "expected a percentage",
+		"param.practice.voltage_drop_mx=1%..2%/1%":     `did you mean "param.practice.voltage_drop_max"?`,
+		"param.nobody.knows=1%..2%/1%":                 "no codebook in force has the parameter",
+		"param.us_2023.none=1%..2%/1%":                 "no codebook in force has the parameter",
+		"bank.house.declared.us_2023.ventilated=true":  `no codebook "us_2023" is in force`,
+		"bank.hut.declared.us_2023.ventilated=true":    "there is no attribute",
 		"cable_run.array.south.size=10AWG..4AWG/1AWG":  "gauges have no even steps",
 		"string.south.a.panels.slate-401=1..4/1":       `did you mean "string.south.a.panels.slate-410"?`,
 		"string.south.a.panels.slate-410=0..4/1":       "1 to 200",

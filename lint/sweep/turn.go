@@ -159,12 +159,12 @@ func (s *sweeper) outcomeAt(ctx context.Context, at []Point, key string) (verdic
 
 const awaiting = verdict.Outcome("awaiting a year")
 
-// columns settles which facts are told: those asked for, else those of limits
-// that move, first those of rules that turn, then by how close they come to their
+// columns settles which facts are told: those asked for, else those that a rule
+// limits and that move, or whose limit does; first those of rules that turn, then by how close they come to their
 // limits.
 func (s *sweeper) columns(rows []Row, turns []Turn) []Column {
 	column := func(id string) Column {
-		c := Column{ID: id}
+		c := Column{ID: id, LimitMoves: limitMoves(rows, id)}
 		for i := range rows {
 			if f, ok := rows[i].Values[id]; ok {
 				c.Unit = f.Unit
@@ -195,7 +195,7 @@ func (s *sweeper) columns(rows []Row, turns []Turn) []Column {
 	at := map[string]int{}
 	for _, key := range slices.Sorted(maps.Keys(s.samples)) {
 		v := s.samples[key]
-		if v.limited == "" || !moves(rows, v.limited) {
+		if v.limited == "" || !moves(rows, v.limited) && !limitMoves(rows, v.limited) {
 			continue
 		}
 		n, told := at[v.limited]
@@ -226,6 +226,25 @@ func (s *sweeper) columns(rows []Row, turns []Turn) []Column {
 	return all
 }
 
+// limitMoves tells a fact whose limit is not the same at every point.
+func limitMoves(rows []Row, id string) bool {
+	var first *float64
+	for i := range rows {
+		limit, ok := rows[i].Limits[id]
+		switch {
+		case !ok:
+		case first == nil:
+			first = &limit
+		case apart(limit, *first):
+			return true
+		}
+	}
+	return false
+}
+
+// apart tells two numbers that differ by more than their last digits.
+func apart(a, b float64) bool { return math.Abs(a-b) > 1e-9*math.Max(math.Abs(a), math.Abs(b)) }
+
 // moves tells a fact that is not the same at every point.
 func moves(rows []Row, id string) bool {
 	var first *facts.Fact
@@ -238,7 +257,7 @@ func moves(rows []Row, id string) bool {
 			first = &f
 			continue
 		}
-		if f.Known != first.Known || math.Abs(f.SI-first.SI) > 1e-9*math.Max(math.Abs(f.SI), math.Abs(first.SI)) {
+		if f.Known != first.Known || apart(f.SI, first.SI) {
 			return true
 		}
 	}

@@ -19,6 +19,16 @@ source "villalva" {
   status = "read"
 }
 
+source "en_50618" {
+  title  = "EN 50618:2014, Electric cables for photovoltaic systems, Table A.3: single cable free in air"
+  status = "from memory"
+}
+
+source "heat_balance" {
+  title  = "Common practice: current goes with the square root of the warmth above the air and, from copper to aluminum, of the resistivities (17.2 and 28.3 nohm m: 0.78)"
+  status = "from memory"
+}
+
 source "cells" {
   title  = "Common practice of battery makers: voltages of one cell by chemistry"
   status = "from memory"

@@ -28,7 +28,7 @@ cannot_judge = [
   "EN 1648 least cross-sections and the distance of the first fuse (not found)",
   "currents at which a lithium battery's management system opens: no usual figure was found beyond what the battery can give at all",
   "AS/NZS 3001.2 formula of the vent area (not found: IEC 62485-2 stands in its place) and distances to gas lines (no figure found)",
-  "ampacity of conductors, bundles and heat: the maker's figure counts as it is given, which the book limits judges",
+  "ampacity of conductors, bundles and heat: the maker's figure counts as it is given, which the books limits and datasheet judge",
   "AS/NZS 5033 above its own thresholds; HD 60364-7-721 and AS/NZS 3001.2, the mains side but its chargers: leads, inlets, times of disconnection",
   "labels, instructions, route, workmanship",
 ]

@@ -329,6 +329,49 @@ func (c *Codebook) Set(name string, raw hcltext.Literal, at source.Range) (Value
 	return v, problem
 }
 
+// Read reads a value given as in an option, by the same rules as one that a
+// workshop sets: unit, range, words. The error says what was expected and found.
+func (p *Parameter) Read(text string) (Value, error) {
+	raw := hcltext.Literal{Kind: hcltext.String, Text: text}
+	switch {
+	case p.Kind == "quantity" && p.Unit == "":
+		raw.Kind = hcltext.Number
+	case p.Kind == "yes_no" && (text == "true" || text == "false"):
+		raw.Kind, raw.Yes = hcltext.Bool, text == "true"
+	}
+	v, problem := p.read(p.Name, raw, source.Range{})
+	if problem != nil {
+		return Value{}, source.Problems{*problem}
+	}
+	return v, nil
+}
+
+// Attribute is the parameter as an attribute of the language, for who reads and
+// writes values of both.
+func (p *Parameter) Attribute() *design.Attribute {
+	a := &design.Attribute{Name: p.Name, Form: formOf(p.Kind, p.Unit), Unit: p.Unit, Words: p.Words, Means: p.Means}
+	if p.Min != nil && p.Max != nil {
+		unit := quantity.MustLookup("")
+		if u, ok := quantity.DocumentUnit(p.Unit); ok {
+			unit = u
+		}
+		a.Min, a.Max = quantity.Round(unit.FromSI(*p.Min)), quantity.Round(unit.FromSI(*p.Max))
+	}
+	return a
+}
+
+func formOf(kind, unit string) design.Form {
+	switch {
+	case kind == "word":
+		return design.Word
+	case kind == "yes_no":
+		return design.YesNo
+	case unit == "":
+		return design.Number
+	}
+	return design.Quantity
+}
+
 func (l *loader) attribute(b *hcltext.Block) *Attribute {
 	values := l.fields(attributeKind, b, b.Body.Attributes)
 	s, ok := l.shape(b, values)
@@ -341,16 +384,6 @@ func (l *loader) attribute(b *hcltext.Block) *Attribute {
 			a.Kinds = c.kinds
 		}
 	}
-	a.Attribute = design.Attribute{Name: b.Labels[0].Text, Unit: s.unit, Words: s.words, Means: values["means"].Text}
-	switch {
-	case s.kind == "word":
-		a.Form = design.Word
-	case s.kind == "yes_no":
-		a.Form = design.YesNo
-	case s.unit == "":
-		a.Form = design.Number
-	default:
-		a.Form = design.Quantity
-	}
+	a.Attribute = design.Attribute{Name: b.Labels[0].Text, Form: formOf(s.kind, s.unit), Unit: s.unit, Words: s.words, Means: values["means"].Text}
 	return a
 }

@@ -8,6 +8,7 @@ import (
 	"path"
 	"strings"
 
+	"stringline/schema/hcltext"
 	"stringline/schema/source"
 )
 
@@ -17,6 +18,22 @@ import (
 // without any path of the machine.
 func ReadFile(files fs.FS, name string) ([]byte, error) {
 	return readUpTo(files, name, source.MaxBytes+1)
+}
+
+// Title gives the label of a text's design block without reading what it means: ""
+// where there is none, or the text is one that the guard refuses.
+func Title(text []byte) string {
+	body, _, _ := hcltext.Parse(source.NewFile("", text))
+	title := ""
+	for i := range body.Blocks {
+		if b := &body.Blocks[i]; b.Keyword == "design" && len(b.Labels) == 1 {
+			if title != "" {
+				return "" // which one counts is not known
+			}
+			title = b.Labels[0].Text
+		}
+	}
+	return title
 }
 
 // maxWeatherBytes bounds a weather file: a year of ten-minute steps takes some

@@ -27,6 +27,8 @@ func Round(v float64) float64 {
 //   - a temperature always has one decimal ("-27.0 degC"), zero is "0"
 //   - a bare number that is whole has no decimals ("3")
 //   - an area in AWG is its gauge ("4/0 AWG"); one that is no gauge is in mm2
+//   - what documents have in V/K is in mV/K, as menus and data sheets have it; see
+//     [ForPeople]
 //
 // A unit that the table does not have is printed behind the SI value. NaN and
 // infinities read "unknown".
@@ -41,6 +43,7 @@ func Format(si float64, unit string) string {
 		}
 		u = MustLookup("mm2")
 	}
+	u = ForPeople(u)
 	v := Round(u.FromSI(si))
 	var text string
 	switch {
@@ -57,6 +60,15 @@ func Format(si float64, unit string) string {
 		return text
 	}
 	return text + " " + u.Symbol
+}
+
+// ForPeople gives the unit in which people read what documents hold in another: mV/K
+// for V/K, the unit itself for all others.
+func ForPeople(u Unit) Unit {
+	if u.Symbol == "V/K" {
+		return MustLookup("mV/K")
+	}
+	return u
 }
 
 // people writes a finite number by the rule of Format.

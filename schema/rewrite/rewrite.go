@@ -29,6 +29,7 @@ type Document struct {
 	body     *hcltext.Body
 	comments []hcltext.Comment
 	edits    []edit
+	added    map[int]*addition // to blocks, by where their headers begin
 }
 
 // edit puts with in place of the bytes from start to end.
@@ -92,6 +93,9 @@ func (d *Document) Set(b *hcltext.Block, name, literal string) error {
 			return d.Replace(a.Value.At, literal)
 		}
 	}
+	if d.gets(b, name) {
+		return d.meet(b.Header.Start.Byte)
+	}
 	return d.Insert(b, name+" = "+literal)
 }
 
@@ -140,31 +144,16 @@ func (d *Document) commentsIn(at source.Range) string {
 }
 
 // Insert adds lines to a block, behind its last attribute, or at its beginning
-// where it has none. A block on one line is opened up.
+// where it has none; those of a second call stand behind those of the first. A
+// block on one line is opened up.
 func (d *Document) Insert(b *hcltext.Block, lines string) error {
-	if b == nil || !b.Open.Valid() || b.Whole.End.Byte <= b.Open.End.Byte {
-		return errors.New("adding to a block: it has no end")
+	a, err := d.addition(b)
+	if err != nil {
+		return err
 	}
-	newline, margin := d.newline(), d.margin(b.Header.Start.Byte)
-	inner := margin + "  "
-	with := newline + indent(lines, inner, newline)
-	if b.Open.Start.Line != b.Whole.End.Line {
-		at := b.Open.End.Byte
-		if n := len(b.Body.Attributes); n > 0 {
-			at = b.Body.Attributes[n-1].Value.At.End.Byte
-		}
-		at = d.behindComment(at)
-		return d.add(edit{start: at, end: at, with: with})
-	}
-	if len(b.Body.Attributes) > 0 { // { a = 1 }: its own attribute goes to a line first
-		first := b.Body.Attributes[0].NameAt.Start.Byte
-		if err := d.add(edit{start: b.Open.End.Byte, end: first, with: newline + inner}); err != nil {
-			return err
-		}
-	}
-	end := b.Whole.End.Byte - 1
-	start := len(bytes.TrimRight(d.file.Text[:end], " \t"))
-	return d.add(edit{start: max(start, b.Open.End.Byte), end: end, with: with + newline + margin})
+	a.lines = append(a.lines, lines)
+	d.edits[a.edit].with = a.text(d.newline())
+	return nil
 }
 
 // InsertAfter adds a block, or several, behind another one, with a blank line
@@ -234,11 +223,15 @@ func (d *Document) Copy(b *hcltext.Block) string {
 func (d *Document) add(e edit) error {
 	for _, other := range d.edits {
 		if e.start < other.end && other.start < e.end {
-			return fmt.Errorf("changing %s: two changes meet at line %d", d.file.Name, d.file.Position(e.start).Line)
+			return d.meet(e.start)
 		}
 	}
 	d.edits = append(d.edits, e)
 	return nil
+}
+
+func (d *Document) meet(at int) error {
+	return fmt.Errorf("changing %s: two changes meet at line %d", d.file.Name, d.file.Position(at).Line)
 }
 
 // newline is how the text ends its lines.

@@ -2,6 +2,7 @@ package rewrite_test
 
 import (
 	"bytes"
+	"errors"
 	"os"
 	"path/filepath"
 	"strings"
@@ -82,6 +83,27 @@ func TestEdits(t *testing.T) {
 		"a block on one line is opened up": {
 			func(d *rewrite.Document) error { return d.Set(block(t, d, `fuse {`), "distance", `"0.2 m"`) },
 			`    fuse { rating = "125 A" }`, "    fuse {\n      rating   = \"125 A\"\n      distance = \"0.2 m\"\n    }"},
+		"two new attributes go to one block": {
+			func(d *rewrite.Document) error {
+				return errors.Join(d.Set(block(t, d, `bank "house"`), "matched", "true"), d.Set(block(t, d, `bank "house"`), "coldest", `"5 degC"`))
+			},
+			"  parallel = 2\n", "  parallel = 2\n  matched  = true\n  coldest  = \"5 degC\"\n"},
+		"two new attributes go to a block on one line": {
+			func(d *rewrite.Document) error {
+				return errors.Join(d.Set(block(t, d, `fuse {`), "distance", `"0.2 m"`), d.Set(block(t, d, `fuse {`), "rating", `"100 A"`), d.Set(block(t, d, `fuse {`), "dc_rated", `true`))
+			},
+			`    fuse { rating = "125 A" }`, "    fuse {\n      rating   = \"100 A\"\n      distance = \"0.2 m\"\n      dc_rated = true\n    }"},
+		"a block inside one that has none": {
+			func(d *rewrite.Document) error {
+				fuse := block(t, d, `fuse {`)
+				return errors.Join(d.SetIn(fuse, "declared", "iec", "marked", "true"), d.Set(fuse, "dc_rated", "true"), d.SetIn(fuse, "declared", "iec", "listed", "false"))
+			},
+			`    fuse { rating = "125 A" }`, "    fuse {\n      rating   = \"125 A\"\n      dc_rated = true\n      declared \"iec\" {\n        marked = true\n        listed = false\n      }\n    }"},
+		"an attribute of a block inside": {
+			func(d *rewrite.Document) error {
+				return d.SetIn(block(t, d, `array "south"`), "string", "a", "parallel", "2")
+			},
+			"      \"slate-410\" = 2 # from the barn\n    }\n", "      \"slate-410\" = 2 # from the barn\n    }\n    parallel = 2\n"},
 		"a block without attributes": {
 			func(d *rewrite.Document) error { return d.Set(block(t, d, `array "south"`), "tilt", `"45 deg"`) },
 			"array \"south\" {\n", "array \"south\" {\n  tilt = \"45 deg\"\n"},
@@ -120,6 +142,31 @@ func TestEdits(t *testing.T) {
 		if diff := cmp.Diff(strings.Replace(sample, c.from, c.to, 1), string(got)); diff != "" {
 			t.Errorf("%s (-want +got):\n%s", name, diff)
 		}
+	}
+}
+
+// One attribute that a block does not have cannot get two values.
+func TestTwiceTheSame(t *testing.T) {
+	for _, twice := range []func(d *rewrite.Document, value string) error{
+		func(d *rewrite.Document, value string) error {
+			return d.Set(block(t, d, `bank "house"`), "matched", value)
+		},
+		func(d *rewrite.Document, value string) error { return d.Set(block(t, d, `fuse {`), "matched", value) },
+		func(d *rewrite.Document, value string) error { return d.Set(block(t, d, `fuse {`), "rating", value) },
+		func(d *rewrite.Document, value string) error {
+			return d.SetIn(block(t, d, `fuse {`), "declared", "iec", "matched", value)
+		},
+	} {
+		d := open(t, sample)
+		if err := twice(d, "true"); err != nil {
+			t.Fatal(err)
+		}
+		if err := twice(d, "false"); err == nil || !strings.Contains(err.Error(), "two changes meet at line") {
+			t.Errorf("a second value: %v", err)
+		}
+	}
+	if err := open(t, sample).SetIn(nil, "declared", "iec", "a", "1"); err == nil {
+		t.Error("no block takes a value")
 	}
 }
 

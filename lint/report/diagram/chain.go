@@ -56,7 +56,7 @@ type plan struct {
 
 // survey makes a plan of a design.
 func survey(d *lint.DesignResult) *plan {
-	r := &reader{d.System}
+	r := &reader{d.System, d}
 	p := &plan{}
 	for _, bank := range d.System.Subjects("banks") {
 		p.sections = append(p.sections, r.section(bank))

@@ -3,11 +3,15 @@ package diagram
 import (
 	"slices"
 
+	"stringline/lint"
 	"stringline/lint/facts"
 )
 
-// reader reads subjects and facts.
-type reader struct{ system *facts.System }
+// reader reads subjects and facts, and what verdicts say of them.
+type reader struct {
+	system *facts.System
+	design *lint.DesignResult
+}
 
 // linked gives the subjects of a collection whose link leads to s, in file order.
 func (r *reader) linked(collection, link string, s *facts.Subject) []*facts.Subject {

@@ -215,10 +215,6 @@ func (r *reader) runItem(s *facts.Subject) *item {
 	if per != "1" {
 		first = "2 poles, each " + per + " x " + size
 	}
-	ampacity := "ampacity " + r.text(id+".ampacity")
-	if per != "1" {
-		ampacity += " each"
-	}
 	method := r.text(id + ".method")
 	if method == "_____" {
 		method = "laid in _____"
@@ -226,7 +222,7 @@ func (r *reader) runItem(s *facts.Subject) *item {
 	lines := []string{
 		first + " " + r.text(id+".material") + ", " + r.text(id+".insulation") + ", " + r.text(id+".voltage"),
 		r.text(id+".length") + " one way, " + method + ", drop " + r.text(id+".voltage_drop") + ", " + r.text(id+".voltage_drop_share"),
-		"carries " + r.text(id+".current") + ", " + ampacity,
+		"carries " + r.text(id+".current") + ", " + r.ampacity(id, per),
 	}
 	if _, known := r.number(id + ".grounding_size"); known {
 		lines = append(lines, "grounding conductor "+r.size(s, "grounding_size"))
@@ -234,6 +230,20 @@ func (r *reader) runItem(s *facts.Subject) *item {
 	return &item{id: id, kind: "cable_run", symbol: conductor, heading: id, lines: lines, count: conductors(per),
 		says: r.text(id+".length") + " of " + size,
 		data: append(r.data("data-length", id+".length"), r.data("data-area", id+".size")...)}
+}
+
+// ampacity tells what a run may carry as it is laid, where a code in force says so.
+// A maker's figure is for one conductor in the maker's own conditions, and is named
+// as such: a reader must not take it for what the run may carry here.
+func (r *reader) ampacity(id, per string) string {
+	if laid := report.AmpacityAsLaid(r.design, id); laid.Asked {
+		return "may carry " + laid.Text() + " as laid"
+	}
+	text := "maker's ampacity " + r.text(id+".ampacity")
+	if per != "1" {
+		text += " each"
+	}
+	return text
 }
 
 // conductors counts those of both poles.

@@ -5,7 +5,6 @@ import (
 	"encoding/xml"
 	"errors"
 	"io"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"strconv"
@@ -14,6 +13,7 @@ import (
 	"testing/fstest"
 
 	"stringline/lint/facts"
+	"stringline/lint/linttest"
 	"stringline/lint/report/plot"
 	"stringline/schema/design"
 )
@@ -23,17 +23,8 @@ import (
 func loaded(t testing.TB, name string, changes ...string) *facts.System {
 	t.Helper()
 	files := fstest.MapFS{}
-	folder := filepath.Join("..", "..", "..", "examples", filepath.Dir(name))
-	err := fs.WalkDir(os.DirFS(folder), ".", func(file string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() {
-			return err
-		}
-		text, err := os.ReadFile(filepath.Join(folder, filepath.FromSlash(file)))
-		files[file] = &fstest.MapFile{Data: text}
-		return err
-	})
-	if err != nil {
-		t.Fatal(err)
+	for file, text := range linttest.Texts(t, os.DirFS(filepath.Join("..", "..", "..", "examples", filepath.Dir(name))), ".") {
+		files[file] = &fstest.MapFile{Data: []byte(text)}
 	}
 	for i := 0; i < len(changes); i += 2 {
 		hit := false

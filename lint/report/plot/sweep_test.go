@@ -4,15 +4,12 @@ import (
 	"bytes"
 	"context"
 	"encoding/xml"
-	"io/fs"
 	"math"
 	"os"
-	"path/filepath"
 	"strconv"
 	"strings"
 	"testing"
 
-	"stringline/lint"
 	"stringline/lint/linttest"
 	"stringline/lint/report/plot"
 	"stringline/lint/sweep"
@@ -21,23 +18,10 @@ import (
 
 func hutSweep(t *testing.T, title string, over ...string) *sweep.Result {
 	t.Helper()
-	texts := map[string]string{}
-	err := fs.WalkDir(os.DirFS("../../../examples"), "hut", func(file string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() {
-			return err
-		}
-		text, err := os.ReadFile(filepath.Join("../../../examples", filepath.FromSlash(file)))
-		texts[file] = strings.Replace(strings.Replace(string(text), `pv_voltage_max       = "150 V"`, `pv_voltage_max       = "85 V"`, 1), `design "Larch Col hut"`, "design \""+title+"\"", 1)
-		return err
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
-	bench, err := lint.OpenBench(context.Background(), lint.Options{Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/", Paths: []string{"hut/hut.design.hcl"}, Date: "2026-11-25"})
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(bench.Close)
+	texts := linttest.Change(t, linttest.Texts(t, os.DirFS("../../../examples"), "hut"),
+		[3]string{"hut/parts/devices.parts.hcl", `pv_voltage_max       = "150 V"`, `pv_voltage_max       = "85 V"`},
+		[3]string{"hut/hut.design.hcl", `design "Larch Col hut"`, "design \"" + title + "\""})
+	bench := linttest.Bench(t, rules.Books, texts, "hut/hut.design.hcl")
 	o := sweep.Options{WithoutYear: true}
 	for _, text := range over {
 		one, err := sweep.ParseOver(text)

@@ -6,7 +6,7 @@ import (
 
 	"stringline/lint"
 	"stringline/lint/facts"
-	"stringline/lint/verdict"
+	"stringline/lint/report"
 	"stringline/schema/quantity"
 )
 
@@ -118,37 +118,18 @@ func toward(owner *facts.Subject) string {
 	return ""
 }
 
-// ampacityRules are the rules of the codes that hold a run's current against its
-// ampacity as it lies; the limit of their verdict is that ampacity.
-var ampacityRules = []string{"us_2023.conductor_corrected", "iec.conductor_current", "iec.conductor_current_memory", "marine.conductor_current"}
-
-// allowed finds the ampacity that the codes in force give a run: the least of
-// their verdicts.
+// allowed gives the ampacity by the codes in force as an entry.
 func allowed(d *lint.DesignResult, run string) Entry {
-	var found Entry
-	for i := range d.Verdicts {
-		v := &d.Verdicts[i]
-		if v.About != run || !slices.Contains(ampacityRules, v.Rule) || v.Outcome == verdict.DoesNotApply || v.Outcome == verdict.Void || len(v.Limits) != 1 {
-			continue
-		}
-		limit := v.Limits[0]
-		if limit.Value == nil {
-			found.Missing = append(found.Missing, v.Missing...)
-			continue
-		}
-		if !found.Measured || *limit.Value < found.Number {
-			u, _ := quantity.DocumentUnit(limit.Unit)
-			found = Entry{Text: quantity.Format(u.ToSI(*limit.Value), limit.Unit) + ", " + v.Rule, Known: true, Measured: true,
-				Number: quantity.Round(*limit.Value), Unit: limit.Unit, Missing: found.Missing}
-		}
+	found := report.AmpacityAsLaid(d, run)
+	switch {
+	case found.Known:
+		return Entry{Text: found.Text() + ", " + found.Rule, Known: true, Measured: true, Number: quantity.Round(found.Value), Unit: found.Unit, Missing: found.Missing}
+	case len(found.Missing) > 0:
+		return Entry{Text: found.Text(), Missing: found.Missing}
+	case !slices.ContainsFunc(d.Books, isCode):
+		return Entry{Text: "no code in force"}
 	}
-	if !found.Known && len(found.Missing) > 0 {
-		found.Text = empty("A")
-	}
-	if !found.Known && found.Text == "" && !slices.ContainsFunc(d.Books, isCode) {
-		found.Text = "no code in force"
-	}
-	return found
+	return Entry{}
 }
 
 // codes are the codebooks that hold a code; the others hold data sheets' limits

@@ -2,14 +2,11 @@ package schedule_test
 
 import (
 	"bytes"
-	"context"
 	"flag"
 	"fmt"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
-	"strings"
 	"sync"
 	"testing"
 
@@ -17,7 +14,6 @@ import (
 
 	"stringline/lint"
 	"stringline/lint/linttest"
-	"stringline/lint/verdict"
 	"stringline/rules"
 )
 
@@ -42,35 +38,12 @@ func examples(t testing.TB) []lint.DesignResult {
 // exampleTexts reads the examples by path from the top level.
 func exampleTexts(t testing.TB) map[string]string {
 	t.Helper()
-	texts := map[string]string{}
-	top := filepath.Join("..", "..", "..")
-	err := fs.WalkDir(os.DirFS(top), "examples", func(name string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() || strings.Contains(name, "/codebooks/") {
-			return err
-		}
-		text, err := os.ReadFile(filepath.Join(top, filepath.FromSlash(name)))
-		texts[name] = string(text)
-		return err
-	})
-	if err != nil {
-		t.Fatalf("reading the examples: %v", err)
-	}
-	return texts
+	return linttest.WithoutBooks(linttest.Texts(t, os.DirFS("../../.."), "examples"))
 }
 
 func judged(t testing.TB, texts map[string]string, paths ...string) []lint.DesignResult {
 	t.Helper()
-	result, err := lint.Run(context.Background(), lint.Options{
-		Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/", Paths: paths,
-		Date: "2026-11-25", RejectFrom: verdict.Fix, Version: "0.1.0",
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
-	if len(result.Designs) == 0 {
-		t.Fatalf("no design under %v: %v", paths, result.Problems)
-	}
-	return result.Designs
+	return linttest.Judged(t, rules.Books, texts, paths...).Designs
 }
 
 func example(t testing.TB, name string) *lint.DesignResult {

@@ -2,12 +2,9 @@ package sheet_test
 
 import (
 	"bytes"
-	"context"
 	"encoding/csv"
 	"io"
-	"io/fs"
 	"os"
-	"path/filepath"
 	"reflect"
 	"regexp"
 	"strings"
@@ -24,39 +21,15 @@ import (
 	"stringline/schema/source"
 )
 
-// exampleTexts reads the examples by path from the top level. The ranch's own
-// codebook stays away: one from outside needs a process of its own.
+// exampleTexts reads the examples by path from the top level.
 func exampleTexts(t testing.TB) map[string]string {
 	t.Helper()
-	texts := map[string]string{}
-	top := filepath.Join("..", "..", "..")
-	err := fs.WalkDir(os.DirFS(top), "examples", func(name string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() || strings.Contains(name, "/codebooks/") {
-			return err
-		}
-		text, err := os.ReadFile(filepath.Join(top, filepath.FromSlash(name)))
-		texts[name] = string(text)
-		return err
-	})
-	if err != nil {
-		t.Fatalf("reading the examples: %v", err)
-	}
-	return texts
+	return linttest.WithoutBooks(linttest.Texts(t, os.DirFS("../../.."), "examples"))
 }
 
 func judged(t testing.TB, texts map[string]string, paths ...string) *lint.Result {
 	t.Helper()
-	r, err := lint.Run(context.Background(), lint.Options{
-		Disk: linttest.NewDisk(texts), Embedded: rules.Books, WorkingDir: "/", Paths: paths,
-		Date: "2026-11-25", RejectFrom: verdict.Fix, Version: "0.1.0",
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
-	if len(r.Designs) == 0 {
-		t.Fatalf("no design under %v: %v", paths, r.Problems)
-	}
-	return r
+	return linttest.Judged(t, rules.Books, texts, paths...)
 }
 
 func written(t testing.TB, r *lint.Result, d *lint.DesignResult) string {

@@ -11,7 +11,7 @@ package codebooks.iec.insulation_test
 
 check contains {
 	"about": s.id, "which": "test voltage",
-	"is": s.declared.insulation_test_voltage, "at_least": fact.lookup("insulation_test_voltage", [fact.times([1.25, s.voc_stc])]),
+	"is": s.declared.insulation_test_voltage, "at_least": s.insulation_test_voltage,
 } if {
 	some s in input.strings
 	measured(s)
@@ -19,7 +19,7 @@ check contains {
 
 check contains {
 	"about": s.id, "which": "resistance",
-	"is": s.declared.insulation_resistance, "at_least": fact.lookup("insulation_resistance", [fact.times([1.25, s.voc_stc])]),
+	"is": s.declared.insulation_resistance, "at_least": s.insulation_resistance_min,
 } if {
 	some s in input.strings
 	measured(s)

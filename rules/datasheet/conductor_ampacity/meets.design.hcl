@@ -1,0 +1,1 @@
+# expect: meets datasheet.conductor_ampacity on cable_run.bank.house

@@ -10,17 +10,22 @@ cases := {
 	"80.0 V without": {"design": "meets", "facts": {"string.south.a.voc_cold": "80 V", "array.south.declared.us_2023.arc_fault": false}, "about": "array.south", "verdict": "breaks"},
 	"79.9 V without": {"design": "meets", "facts": {"string.south.a.voc_cold": "79.9 V", "array.south.declared.us_2023.arc_fault": false}, "about": "array.south", "verdict": "does_not_apply"},
 	"two panels of 38.9 V at -20 degC by table: 91.8 V": {"design": "meets", "facts": {"string.south.a.temp_voc_given": false, "string.south.a.voc_stc": "77.8 V", "array.south.declared.us_2023.arc_fault": false}, "about": "array.south", "verdict": "breaks"},
-	"on the ground, all in metal": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "open_rack", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "meets"},
-	"on the ground, a string in the open": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "open_rack"}, "about": "array.south", "verdict": "breaks"},
-	"on the ground, below ground": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "open_rack", "cable_run.string.south.a.method": "direct_buried"}, "about": "array.south", "verdict": "meets"},
+	"on the ground, all in metal, and into the building": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "open_rack", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "breaks"},
+	"on the ground, all in metal, whether into a building unknown": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "cable_run.array.south.indoors": null, "array.south.mounting": "open_rack", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "unproven"},
+	"on the ground, a string into the building": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "cable_run.array.south.indoors": false, "cable_run.string.south.a.indoors": true, "array.south.mounting": "open_rack", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "breaks"},
+	"beside a vehicle, all in metal, and into it": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "site.place": "vehicle", "array.south.mounting": "open_rack", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "meets"},
+	"on the ground, all in metal": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "cable_run.array.south.indoors": false, "array.south.mounting": "open_rack", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "meets"},
+	"on the ground, a string in the open": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "cable_run.array.south.indoors": false, "array.south.mounting": "open_rack"}, "about": "array.south", "verdict": "breaks"},
+	"on the ground, below ground": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "cable_run.array.south.indoors": false, "array.south.mounting": "open_rack", "cable_run.string.south.a.method": "direct_buried"}, "about": "array.south", "verdict": "meets"},
 	"on a structure for PV alone, all in metal": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "site.declared.us_2023.structure": "pv_only", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "meets"},
 	"on a structure for PV alone, a string in the open": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "site.declared.us_2023.structure": "pv_only"}, "about": "array.south", "verdict": "breaks"},
+	"on a roof, all in metal, and not into it": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "cable_run.array.south.indoors": false, "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "breaks"},
 	"on a roof whatever the design says": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "breaks"},
 	"unknown array.south.declared.us_2023.arc_fault": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": null}, "about": "array.south", "verdict": "unproven"},
 	"unknown string.south.a.voc_cold": {"design": "meets", "facts": {"string.south.a.voc_cold": null}, "about": "array.south", "verdict": "unproven"},
 	"on a boat": {"design": "meets", "facts": {"site.place": "boat"}, "about": "array.south", "verdict": "does_not_apply"},
 	"on a building as the design says, though on a rack": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": true, "array.south.mounting": "open_rack", "cable_run.string.south.a.declared.us_2023.raceway": "metal"}, "about": "array.south", "verdict": "breaks"},
-	"flush on what is no building, all in metal": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "roof_flush", "cable_run.string.south.a.declared.us_2023.raceway": "metal", "site.place": "ground"}, "about": "array.south", "verdict": "meets"},
+	"flush on what is no building, all in metal": {"design": "meets", "facts": {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "cable_run.array.south.indoors": false, "array.south.mounting": "roof_flush", "cable_run.string.south.a.declared.us_2023.raceway": "metal", "site.place": "ground"}, "about": "array.south", "verdict": "meets"},
 }
 
 test_cases[name] if {
@@ -30,7 +35,7 @@ test_cases[name] if {
 	[c.verdict] == [v.verdict | some v in verdicts; v.about == c.about; object.get(v, "which", null) == object.get(c, "which", null)]
 }
 
-on_the_ground := {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "array.south.mounting": "open_rack"}
+on_the_ground := {"array.south.declared.us_2023.arc_fault": false, "array.south.declared.us_2023.on_building": false, "cable_run.array.south.indoors": false, "array.south.mounting": "open_rack"}
 
 # Where no conductor is described, none is known to run in metal.
 test_no_conductor if {

@@ -5,12 +5,14 @@ jurisdiction = "United States, where the National Electrical Code of 2023 is ado
 needs        = "0.1"
 
 covers = [
+  "90.2",
   "110.3(B)",
   "110.4",
   "110.9",
   "110.14",
   "110.14(C)",
   "110.27",
+  "210.8",
   "210.19",
   "210.20",
   "215.2",
@@ -32,7 +34,9 @@ covers = [
   "250.166",
   "250.167",
   "300.5",
+  "300.9",
   "310.3(A)",
+  "310.10",
   "310.10(G)",
   "310.15(B)(1)",
   "310.15(B)(2)",
@@ -102,6 +106,7 @@ covers = [
   "710.6",
   "710.15(A)",
   "710.15(C)",
+  "IRC R328",
 ]
 
 cannot_judge = [
@@ -118,6 +123,7 @@ cannot_judge = [
   "706.15(C) marking of the storage's disconnect",
   "480.7 and 480.9 to 480.13 beyond what is declared: supports, clearances, flame arresters",
   "110.26 working space",
+  "chapter 9, Table 1: fill of raceways",
   "250.66 electrodes of the AC service",
   "551, 552 and 553 vehicles, trailers and floating buildings",
   "720 circuits below 50 V",
@@ -130,6 +136,11 @@ source "nec_2023" {
 
 source "nec_2023_memory" {
   title  = "National Electrical Code (NFPA 70), 2023: as remembered, no text read"
+  status = "from memory"
+}
+
+source "storage_rooms" {
+  title  = "NFPA 855, 2023, chapter 15, and IRC 2021, section R328: storage in dwellings, as remembered, no text read"
   status = "from memory"
 }
 
@@ -214,7 +225,7 @@ attribute "labels" {
 attribute "on_roof" {
   of    = "cable_runs"
   kind  = "yes_no"
-  means = "lies on or over a roof in the sun"
+  means = "lies on or over a roof in the sun; a run that goes on inside is both, and judged for both"
 }
 
 attribute "through_wall" {
@@ -295,6 +306,18 @@ attribute "at_source" {
 }
 
 attribute "readily_accessible" {
+  of    = "protections"
+  kind  = "yes_no"
+  means = "of a breaker that serves as the disconnect: can be reached quickly, without a ladder or moving things"
+}
+
+attribute "lockable" {
+  of    = "protections"
+  kind  = "yes_no"
+  means = "of a breaker that serves as the disconnect: can be locked open"
+}
+
+attribute "readily_accessible" {
   of    = "disconnects"
   kind  = "yes_no"
   means = "can be reached quickly, without a ladder or moving things"
@@ -356,6 +379,20 @@ attribute "in_sight_disconnect" {
   means = "its disconnect is in sight of the cells"
 }
 
+attribute "leads_ampacity" {
+  of    = "banks"
+  kind  = "quantity"
+  unit  = "A"
+  means = "ampacity of the leads of each parallel string of batteries, as they lie, up to the bus"
+}
+
+attribute "room" {
+  of    = "banks"
+  kind  = "word"
+  words = ["habitable", "utility", "garage", "detached", "outdoors"]
+  means = "where it stands in a dwelling: habitable (living and sleeping rooms), utility (closet, basement, storage, utility space), garage, detached (a building of its own), outdoors"
+}
+
 attribute "listed" {
   of    = "ac_outputs"
   kind  = "yes_no"
@@ -372,6 +409,12 @@ attribute "multiwire" {
   of    = "ac_outputs"
   kind  = "yes_no"
   means = "multiwire branch circuits or 240 V outlets hang on that panel"
+}
+
+attribute "gfci" {
+  of    = "ac_outputs"
+  kind  = "yes_no"
+  means = "its receptacles in workshops, garages, outdoors and wherever else the code asks have ground-fault circuit interrupters"
 }
 
 attribute "electrode" {

@@ -152,6 +152,14 @@ parameter "voltage_drop_max" {
   means   = "largest drop along one path; the code only informs of 3 % in a branch or feeder and 5 % in both"
 }
 
+parameter "ambient_below_hottest" {
+  kind    = "quantity"
+  unit    = "K"
+  default = "5 K"
+  range   = ["0 K", "15 K"]
+  means   = "how far the air that a conductor outside is judged in may lie below the site's hottest: what is exceeded for 2 % of the hottest months, as the code's notes take it, lies some kelvin below the year's extreme"
+}
+
 attribute "occupancy" {
   of    = "site"
   kind  = "word"

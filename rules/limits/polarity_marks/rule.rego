@@ -15,10 +15,15 @@ check contains {
 	"is_true": p.declared.wired_by_marks, "because": "the breaker breaks current in one direction alone, and is not wired by its marks",
 } if {
 	some p in input.protections
-	not shared.on_ac(p)
+	not apart(p)
 }
 
-check contains {"about": p.id, "does_not_apply": "on the AC side"} if {
+check contains {"about": p.id, "does_not_apply": "on the AC side, or where current can always reverse: limits.polarized"} if {
 	some p in input.protections
-	shared.on_ac(p)
+	apart(p)
 }
+
+apart(p) if shared.on_ac(p)
+
+# Between bank and controller or another source, and in the bank itself.
+apart(p) if count(array.flatten([p.chargers, p.banks, p.charge_sources])) > 0

@@ -11,6 +11,10 @@ cases := {
 	"polarized or not unknown": {"design": "meets", "facts": {"protection.array.south.polarized": null, "protection.array.south.declared.limits.wired_by_marks": null}, "about": "protection.array.south", "verdict": "unproven"},
 	"a fuse": {"design": "meets", "facts": {"protection.array.south.kind": "fuse", "protection.array.south.declared.limits.wired_by_marks": null}, "about": "protection.array.south", "verdict": "does_not_apply"},
 	"where current can reverse": {"design": "meets", "facts": {"protection.array.south.two_way": true, "protection.array.south.declared.limits.wired_by_marks": null}, "about": "protection.array.south", "verdict": "does_not_apply"},
+	"a controller's": {"design": "meets", "facts": {"protection.charger.main.polarized": true}, "about": "protection.charger.main", "verdict": "does_not_apply"},
+	"an engine's": {"design": "meets", "facts": {"protection.charge_source.engine.kind": "breaker"}, "about": "protection.charge_source.engine", "verdict": "does_not_apply"},
+	"a bank's": {"design": "meets", "facts": {"protection.bank.house.kind": "breaker"}, "about": "protection.bank.house", "verdict": "does_not_apply"},
+	"a load's, polarized or not unknown": {"design": "meets", "facts": {"protection.load.lights.kind": "breaker"}, "about": "protection.load.lights", "verdict": "unproven"},
 	"on the AC side": {"design": "meets", "facts": {}, "about": "protection.load.pump", "verdict": "does_not_apply"},
 }
 

@@ -1,5 +1,5 @@
-# expect: breaks practice.floating_poles on grounding (protection.charger.main)
-# expect: breaks practice.floating_poles on grounding (disconnect.array.south)
+# expect: breaks practice.floating_poles on grounding (devices)
+# expect: breaks practice.floating_poles on grounding (switches)
 
 charger "main" {
   controller = "reed-70"

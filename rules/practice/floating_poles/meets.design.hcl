@@ -1,5 +1,5 @@
-# expect: meets practice.floating_poles on grounding (protection.charger.main)
-# expect: meets practice.floating_poles on grounding (disconnect.array.south)
+# expect: meets practice.floating_poles on grounding (devices)
+# expect: meets practice.floating_poles on grounding (switches)
 
 bank "house" {
   battery                = "peat-100"

@@ -14,25 +14,22 @@
 package codebooks.practice.floating_poles
 
 check contains {
-	"about": input.grounding.id, "which": p.id, "when": fact.one_of(input.grounding.dc, ["floating"]), "otherwise": "one pole is grounded",
-	"is": p.poles, "at_least": fact.number(2, ""),
-} if {
-	some p in input.protections
-	due(p)
-}
+	"about": input.grounding.id, "which": "devices", "when": fact.one_of(input.grounding.dc, ["floating"]), "otherwise": "one pole is grounded",
+	"is_true": fact.all([fact.at_least(p.poles, fact.number(2, "")) | some p in devices(input.protections)]), "because": "a fuse or breaker opens one pole alone",
+} if count(devices(input.protections)) > 0
 
 check contains {
-	"about": input.grounding.id, "which": d.id, "when": fact.one_of(input.grounding.dc, ["floating"]), "otherwise": "one pole is grounded",
-	"is": d.poles, "at_least": fact.number(2, ""),
-} if {
-	some d in input.disconnects
-	not on_ac(d)
-}
+	"about": input.grounding.id, "which": "switches", "when": fact.one_of(input.grounding.dc, ["floating"]), "otherwise": "one pole is grounded",
+	"is_true": fact.all([fact.at_least(d.poles, fact.number(2, "")) | some d in switches(input.disconnects)]), "because": "a switch opens one pole alone",
+} if count(switches(input.disconnects)) > 0
 
 check contains {"about": input.grounding.id, "does_not_apply": "no such device and no switch for direct current"} if {
-	count([p | some p in input.protections; due(p)]) == 0
-	count([d | some d in input.disconnects; not on_ac(d)]) == 0
+	count(array.concat(devices(input.protections), switches(input.disconnects))) == 0
 }
+
+devices(protections) := [p | some p in protections; due(p)]
+
+switches(disconnects) := [d | some d in disconnects; not on_ac(d)]
 
 # A device among the panels is a code's affair: one in one pole may do there.
 due(p) if {

@@ -114,3 +114,9 @@ attribute "wired_by_marks" {
   kind  = "yes_no"
   means = "of a polarized breaker: the source stands at the terminal that its marks say, + and -, so that it breaks the current of normal service"
 }
+
+attribute "through_inverter" {
+  of    = "charge_sources"
+  kind  = "yes_no"
+  means = "it is the inverter that charges, from shore, generator or grid, and no engine or charger of its own"
+}

@@ -35,6 +35,7 @@ covers = [
   "250.167",
   "300.5",
   "300.9",
+  "300.17",
   "310.3(A)",
   "310.10",
   "310.10(G)",
@@ -123,7 +124,7 @@ cannot_judge = [
   "706.15(C) marking of the storage's disconnect",
   "480.7 and 480.9 to 480.13 beyond what is declared: supports, clearances, flame arresters",
   "110.26 working space",
-  "chapter 9, Table 1: fill of raceways",
+  "chapter 9, Table 1: fill of raceways that one circuit has for itself, and of conductors of other sizes in a shared one",
   "250.66 electrodes of the AC service",
   "551, 552 and 553 vehicles, trailers and floating buildings",
   "720 circuits below 50 V",
@@ -265,6 +266,13 @@ attribute "raceway" {
   kind  = "word"
   words = ["metal", "mc_cable", "nonmetallic", "none"]
   means = "what encloses it"
+}
+
+attribute "raceway_area" {
+  of    = "cable_runs"
+  kind  = "quantity"
+  unit  = "mm2"
+  means = "inner cross-section of the raceway that several circuits share, as its maker or chapter 9, Table 4 gives it"
 }
 
 attribute "cable_type" {

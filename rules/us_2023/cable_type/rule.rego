@@ -12,10 +12,18 @@ package codebooks.us_2023.cable_type
 import data.codebooks.us_2023.shared
 
 check contains {
-	"about": r.id, "when": fact.all([shared.on_land(input.site), fact.one_of(r.cores, ["single"]), fact.any([bare(r), wet(r)])]),
-	"otherwise": "inside, a cable of its own, not single conductors, or not under this code",
-	"is_true": fact.any([fact.one_of(r.declared.cable_type, ["pv_wire", "use2_rhw2"]), fact.all([fact.no(bare(r)), fact.one_of(r.declared.cable_type, ["thwn2", "xhhw2"])])]),
-	"because": "the conductors are not made for where they lie",
+	"about": r.id, "when": fact.all([shared.on_land(input.site), fact.one_of(r.cores, ["single"]), bare(r)]),
+	"otherwise": "inside, in a raceway or a sheath, not single conductors, or not under this code",
+	"is_true": fact.one_of(r.declared.cable_type, ["pv_wire", "use2_rhw2"]), "because": "the conductors are not made for the sun or the earth",
+} if {
+	some r in input.cable_runs
+	shared.on_pv(r)
+}
+
+check contains {
+	"about": r.id, "which": "in a wet raceway", "when": fact.all([shared.on_land(input.site), fact.one_of(r.cores, ["single"]), wet(r)]),
+	"otherwise": "inside, in no raceway, not single conductors, or not under this code",
+	"is_true": fact.one_of(r.declared.cable_type, ["pv_wire", "use2_rhw2", "thwn2", "xhhw2"]), "because": "the conductors are not made for the water that stands in such a raceway",
 } if {
 	some r in input.cable_runs
 	shared.on_pv(r)

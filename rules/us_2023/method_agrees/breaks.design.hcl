@@ -1,5 +1,5 @@
-# expect: breaks us_2023.method_agrees on cable_run.string.south.a
-# expect: breaks us_2023.method_agrees on cable_run.array.south
+# expect: breaks us_2023.method_agrees on cable_run.string.south.a (free air)
+# expect: breaks us_2023.method_agrees on cable_run.array.south (free air)
 
 array "south" {
   charger  = "main"

@@ -12,13 +12,24 @@ package codebooks.us_2023.method_agrees
 import data.codebooks.us_2023.shared
 
 check contains {
-	"about": r.id, "when": shared.on_land(input.site), "otherwise": "not under this code",
-	"is_true": fact.all([
-		fact.any([fact.no(fact.one_of(r.method, ["free_air"])), fact.one_of(r.declared.raceway, ["none"])]),
-		fact.any([fact.no(fact.one_of(r.method, ["conduit"])), fact.one_of(r.declared.raceway, ["metal", "nonmetallic"])]),
-		fact.any([fact.no(fact.one_of(r.method, ["direct_buried"])), fact.one_of(r.declared.raceway, ["none", "mc_cable"])]),
-	]),
-	"because": "how the conductors are laid and what encloses them contradict each other",
+	"about": r.id, "which": "free air", "when": fact.all([shared.on_land(input.site), fact.one_of(r.method, ["free_air"])]), "otherwise": "laid in another way, or not under this code",
+	"is_true": fact.one_of(r.declared.raceway, ["none"]), "because": "the conductors are written as in free air, and as enclosed",
+} if {
+	some r in input.cable_runs
+	shared.on_pv(r)
+}
+
+check contains {
+	"about": r.id, "which": "conduit", "when": fact.all([shared.on_land(input.site), fact.one_of(r.method, ["conduit"])]), "otherwise": "laid in another way, or not under this code",
+	"is_true": fact.one_of(r.declared.raceway, ["metal", "nonmetallic"]), "because": "the conductors are written as in a conduit, and no conduit encloses them",
+} if {
+	some r in input.cable_runs
+	shared.on_pv(r)
+}
+
+check contains {
+	"about": r.id, "which": "direct buried", "when": fact.all([shared.on_land(input.site), fact.one_of(r.method, ["direct_buried"])]), "otherwise": "laid in another way, or not under this code",
+	"is_true": fact.one_of(r.declared.raceway, ["none", "mc_cable"]), "because": "the conductors are written as directly in the earth, and as in a raceway",
 } if {
 	some r in input.cable_runs
 	shared.on_pv(r)

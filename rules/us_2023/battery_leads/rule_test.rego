@@ -2,7 +2,7 @@ package codebooks.us_2023.battery_leads_test
 
 import data.codebooks.us_2023.battery_leads
 
-# 240.4(B) and 240.6(A), check value B7 (public transcription): 115 A may have 125 A; 110 A has 110 A.
+# 240.4(B) and 240.6(A), check value B7: 115 A may have 125 A; 110 A has 110 A.
 
 # Each case: the design, the facts put in place of its own, and the verdict owed.
 cases := {

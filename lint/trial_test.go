@@ -110,7 +110,7 @@ func TestBenchWithoutYear(t *testing.T) {
 			t.Errorf("%s is another verdict without the year:\n%s", v.Key(), diff)
 		}
 	}
-	if diff := cmp.Diff([]string{"practice.winter_balance", "practice.clipped_energy"}, left); diff != "" {
+	if diff := cmp.Diff([]string{"practice.winter_balance", "practice.clipped_energy", "practice.unserved_hours"}, left); diff != "" {
 		t.Errorf("rules that wait for the year:\n%s", diff)
 	}
 	if len(short.Verdicts) != len(whole.Verdicts) {

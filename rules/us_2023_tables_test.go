@@ -224,3 +224,44 @@ func TestSizes(t *testing.T) {
 		}
 	}
 }
+
+// TestConductorAreas holds chapter 9, Table 5, which is from memory, to what its
+// figures are made of: the diameter of the stranded conductor (Table 8) and the
+// thickness of its insulation and jacket, in mils, as the standards of the types
+// give them (UL 83 and UL 44, from memory).
+func TestConductorAreas(t *testing.T) {
+	diameter := map[string]float64{ // inches, Table 8
+		"14 AWG": 0.073, "12 AWG": 0.092, "10 AWG": 0.116, "8 AWG": 0.146, "6 AWG": 0.184, "4 AWG": 0.232, "3 AWG": 0.260, "2 AWG": 0.292,
+		"1 AWG": 0.332, "1/0 AWG": 0.372, "2/0 AWG": 0.418, "3/0 AWG": 0.470, "4/0 AWG": 0.528, "250 kcmil": 0.575, "300 kcmil": 0.630,
+	}
+	// Sizes from each first one on have these mils on every side.
+	thickness := map[string][]struct {
+		from string
+		mils float64
+	}{
+		"thwn2": {{"14 AWG", 15 + 4}, {"10 AWG", 20 + 4}, {"8 AWG", 30 + 5}, {"4 AWG", 40 + 6}, {"1 AWG", 50 + 7}, {"250 kcmil", 60 + 8}},
+		"xhhw2": {{"14 AWG", 30}, {"8 AWG", 45}, {"1 AWG", 55}, {"250 kcmil", 65}},
+		"other": {{"14 AWG", 45 + 15}, {"8 AWG", 60 + 30}, {"1 AWG", 80 + 45}, {"250 kcmil", 95 + 65}},
+	}
+	all := rows(t, "conductor_area_5")
+	if len(all) != 6*len(diameter) {
+		t.Errorf("%d rows", len(all))
+	}
+	for _, r := range all {
+		kind, size, got := r[0].(string), r[1].(string), r[2].(float64)
+		steps, own := thickness[kind]
+		if !own {
+			steps = thickness["other"] // PV wire, USE-2 and what has no table: the thickest
+		}
+		mils := 0.0
+		for _, s := range steps {
+			if area(t, size) >= area(t, s.from) {
+				mils = s.mils
+			}
+		}
+		outside := diameter[size] + 2*mils/1000
+		if want := math.Pi / 4 * outside * outside * 25.4 * 25.4; math.Abs(got-want) > 0.005*want {
+			t.Errorf("%s %s: %g mm2, by diameter and thickness %.2f mm2", kind, size, got, want)
+		}
+	}
+}

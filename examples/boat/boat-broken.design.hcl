@@ -23,6 +23,7 @@ bank "domestic" {
   hottest                = "35 degC"
   take_off               = "busbar" # leads of one length from each battery to the bar
   matched                = false    # wrong: one new battery was joined to two old ones
+  ventilated             = true     # its locker, low and high, to the outside
   low_voltage_disconnect = "10.5 V" # wrong: below the 10.8 V at which these are harmed, and lamps and pump end at 11 V
 
   each {

@@ -25,6 +25,7 @@ bank "domestic" {
   hottest                = "35 degC"
   take_off               = "busbar" # leads of one length from each battery to the bar
   matched                = true
+  ventilated             = true     # its locker, low and high, to the outside
   low_voltage_disconnect = "11.4 V" # deeper discharge costs years of life
 
   each {

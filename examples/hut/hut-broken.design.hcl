@@ -324,6 +324,7 @@ supply "twelve" {
 load "radio" {
   from          = "supply.twelve"
   power         = "36 W"
+  surge         = "36 W" # electronics: it draws no more at the start
   hours_per_day = 4
   voltage_min   = "11.5 V"
   voltage_max   = "14.5 V"

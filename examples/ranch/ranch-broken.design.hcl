@@ -34,6 +34,7 @@ bank "house" {
     guarded             = true
     emergency_shutdown  = true
     in_sight_disconnect = true
+    leads_ampacity      = "115 A" # 2 AWG at terminals marked 75 degC
   }
   each {
     fuse {
@@ -247,6 +248,7 @@ ac_output "shop" {
     listed      = true
     split_panel = false
     multiwire   = false
+    gfci        = true
   }
   cable_run {
     size                 = "3 AWG"

@@ -22,6 +22,8 @@ var (
 	panelDiodes      = attribute[*Panel, float64]("panels", "bypass_diodes")
 
 	controllerPVMax      = attribute[*Controller, float64]("controllers", "pv_voltage_max")
+	controllerOverpanel  = attribute[*Controller, float64]("controllers", "overpanel_max")
+	controllerPVLimit    = attribute[*Controller, float64]("controllers", "pv_power_max")
 	controllerBackfeed   = attribute[*Controller, float64]("controllers", "pv_backfeed_max")
 	controllerCharge     = attribute[*Controller, float64]("controllers", "charge_current_max")
 	controllerVoltages   = attribute[*Controller, []float64]("controllers", "bank_voltages")

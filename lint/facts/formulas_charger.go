@@ -56,6 +56,36 @@ var (
 			return pv / full
 		})
 
+	// Makers state the largest array as a power or as a share of the output, seldom
+	// as both. A sheet with neither leaves both limits unknown, for want of either.
+	_ = declare(Entry{Collection: "chargers", Name: "pv_power_limit", Unit: "W",
+		Means: "largest array that the maker of its controller allows", Formula: "the controller's pv_power_max, else its overpanel_max x full_power_nominal", Source: controllerSheet},
+		func(c *Charger, w *Work) float64 {
+			if controllerPVLimit.Given(c.controller) {
+				return controllerPVLimit.Of(w, c.controller)
+			}
+			share := controllerOverpanel.Of(w, c.controller)
+			if !controllerOverpanel.Given(c.controller) {
+				return controllerPVLimit.Of(w, c.controller)
+			}
+			full := chargerFullNominal.Of(w, c)
+			w.Say("%s x %s", say(share, "%"), say(full, "W"))
+			return share * full
+		})
+
+	_ = declare(Entry{Collection: "chargers", Name: "overpanel_limit", Unit: "%",
+		Means: "the same as a share of what it can use", Formula: "the controller's overpanel_max, else its pv_power_max / full_power_nominal", Source: controllerSheet},
+		func(c *Charger, w *Work) float64 {
+			if controllerOverpanel.Given(c.controller) {
+				return controllerOverpanel.Of(w, c.controller)
+			}
+			power := controllerPVLimit.Of(w, c.controller)
+			if !controllerPVLimit.Given(c.controller) {
+				return controllerOverpanel.Of(w, c.controller)
+			}
+			return quotient(w, power, "W", chargerFullNominal.Of(w, c), "W")
+		})
+
 	chargerPowerHeadroom = declare(Entry{Collection: "chargers", Name: "power_headroom", Unit: "W",
 		Means: "power that it could still use", Formula: "full_power_nominal - pv_power", Source: commonPractice},
 		func(c *Charger, w *Work) float64 {

@@ -2,6 +2,7 @@ package facts_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 )
 
@@ -172,6 +173,33 @@ charger "four" {
 	for id, least := range map[string]float64{"panel.a.quantity": 11, "panel.b.quantity": 4, "controller.c.quantity": 2} {
 		if f := get(t, lost, id); f.Known || f.AtLeast == nil || *f.AtLeast != least {
 			t.Errorf("%s with a block left out: known %v, at least %v, want %g", id, f.Known, f.AtLeast, least)
+		}
+	}
+}
+
+// Makers state the largest array as a power or as a share of the output: 24 V x 70 A
+// is 1680 W, of which 130 % are 2184 W, and 2100 W are 125 %. A sheet with neither
+// leaves both limits unknown, for want of either.
+func TestLargestArray(t *testing.T) {
+	const power, share = "charger.main.pv_power_limit", "charger.main.overpanel_limit"
+	for name, c := range map[string]struct {
+		sheet          string
+		watts, percent float64
+	}{
+		"a power": {`pv_power_max = "2100 W"`, 2100, 125},
+		"a share": {`overpanel_max = "130 %"`, 2184, 130},
+		"both":    {"pv_power_max = \"2500 W\"\n  overpanel_max = \"140 %\"", 2500, 140},
+	} {
+		s := load(t, strings.Replace(hut, "  charge_current_max   = \"70 A\"\n", "  charge_current_max   = \"70 A\"\n  "+c.sheet+"\n", 1))
+		if w, p := number(t, s, power), number(t, s, share); !near(w, c.watts, 1e-9) || !near(p, c.percent, 1e-9) {
+			t.Errorf("%s: %v W and %v %%, want %v W and %v %%", name, w, p, c.watts, c.percent)
+		}
+	}
+	s := load(t, hut)
+	for _, id := range []string{power, share} {
+		f := get(t, s, id)
+		if f.Known || !slices.Contains(f.Missing, "controller.ridge-70.pv_power_max") || !slices.Contains(f.Missing, "controller.ridge-70.overpanel_max") {
+			t.Errorf("%s without either figure: known %v, missing %v", id, f.Known, f.Missing)
 		}
 	}
 }

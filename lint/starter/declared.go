@@ -1,6 +1,7 @@
 package starter
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 )
@@ -12,7 +13,7 @@ var promises = map[string]map[string][]string{
 	"us_2023": {
 		"site": {`occupancy = "one_two_family" # or other, or none`, `structure = "building" # or pv_only, or open_detached`},
 		"bank": {"listed = true # UL 1973 or the like, with a mark on it", "ventilated = true", "guarded = true # nobody can touch what is live",
-			"emergency_shutdown = true # outside, for a dwelling", "in_sight_disconnect = true"},
+			"emergency_shutdown = true # outside, for a dwelling", "in_sight_disconnect = true", `room = "garage" # or utility, detached, outdoors; never a room to live or sleep in`},
 		"fuse":     {"at_source = true # the supply end of its conductor", "current_limiting = true"},
 		"run":      {"fine_strand_lugs = true # lugs listed for fine strands"},
 		"main_run": {"fine_strand_lugs = true # lugs listed for fine strands", "through_wall = false"},
@@ -28,7 +29,7 @@ var promises = map[string]map[string][]string{
 		"array": {"on_building = true", "arc_fault = true # a listed interrupter watches it", "rapid_shutdown = true", `shutdown_voltage_outside = "20 V"`,
 			`shutdown_voltage_inside = "70 V"`, "hazard_control = false", "initiator_outside = true", "connectors_intermatable = false # all plugs of one make",
 			"labels = true"},
-		"ac_output": {"listed = true", "split_panel = false", "multiwire = false"},
+		"ac_output": {"listed = true", "split_panel = false", "multiwire = false", "gfci = true # receptacles, wherever the code asks"},
 		"grounding": {"electrode = true", "rod_only = false"},
 	},
 	"iec": {
@@ -82,6 +83,8 @@ func (p *plan) declared(what string) string {
 			name, _, _ := strings.Cut(line, " ")
 			return slices.Contains([]string{"cell_standard", "pre_alarm", "remote_switch_direct", "listed"}, name)
 		})
+	case p.Code == "us_2023" && what == "bank" && p.Batteries > 1:
+		lines = append(slices.Clone(lines), fmt.Sprintf(`leads_ampacity = "%d A" # of the leads of each battery, by their size and insulation`, p.EachFuse))
 	case p.Code == "us_2023" && what == "grounding":
 		lines = append(slices.Clone(lines), "gec_size = "+quoted(p.MainRun.Cable.Size)+" # of the grounding electrode conductor")
 	case p.Code == "vehicle" && what == "grounding":

@@ -108,3 +108,15 @@ parameter "lead_compensation_least" {
   range   = ["-8 mV/K", "0 mV/K"]
   means   = "least temperature compensation of a lead cell"
 }
+
+attribute "wired_by_marks" {
+  of    = "protections"
+  kind  = "yes_no"
+  means = "of a polarized breaker: the source stands at the terminal that its marks say, + and -, so that it breaks the current of normal service"
+}
+
+attribute "through_inverter" {
+  of    = "charge_sources"
+  kind  = "yes_no"
+  means = "it is the inverter that charges, from shore, generator or grid, and no engine or charger of its own"
+}

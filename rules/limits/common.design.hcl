@@ -129,7 +129,7 @@ array "south" {
     ambient    = "40 degC"
   }
   breaker {
-    rating     = "40 A"
+    rating     = "50 A"
     voltage    = "250 V"
     interrupts = "6 kA"
     dc_rated   = true

@@ -3,7 +3,7 @@ version = "0.1.0"
 needs   = "0.1"
 
 cannot_judge = [
-  "hours without power: a clear sky does not tell them, and examples of a book carry no weather file (facts tells system.unserved_hours)",
+  "hours without power under clouds, where a site names no weather file: a clear sky tells only those that no weather spares",
   "hours of other charge sources: a design does not say when they run, so winter is judged by the sun alone",
   "contact resistance and torque (measured on site)",
 ]
@@ -123,4 +123,12 @@ parameter "idle_share_max" {
   default = "40 %"
   range   = ["1 %", "100 %"]
   means   = "largest share of a day's energy that an inverter may take by being on"
+}
+
+parameter "unserved_hours_max" {
+  kind    = "quantity"
+  unit    = "h"
+  default = "88 h"
+  range   = ["0 h", "8784 h"]
+  means   = "most hours of a year in which sun and bank leave a load without energy, where nothing else charges the bank: 1 % of a year, as small systems are planned (from memory)"
 }

@@ -5,12 +5,14 @@ jurisdiction = "United States, where the National Electrical Code of 2023 is ado
 needs        = "0.1"
 
 covers = [
+  "90.2",
   "110.3(B)",
   "110.4",
   "110.9",
   "110.14",
   "110.14(C)",
   "110.27",
+  "210.8",
   "210.19",
   "210.20",
   "215.2",
@@ -32,7 +34,10 @@ covers = [
   "250.166",
   "250.167",
   "300.5",
+  "300.9",
+  "300.17",
   "310.3(A)",
+  "310.10",
   "310.10(G)",
   "310.15(B)(1)",
   "310.15(B)(2)",
@@ -102,6 +107,7 @@ covers = [
   "710.6",
   "710.15(A)",
   "710.15(C)",
+  "IRC R328",
 ]
 
 cannot_judge = [
@@ -118,6 +124,7 @@ cannot_judge = [
   "706.15(C) marking of the storage's disconnect",
   "480.7 and 480.9 to 480.13 beyond what is declared: supports, clearances, flame arresters",
   "110.26 working space",
+  "chapter 9, Table 1: fill of raceways that one circuit has for itself, and of conductors of other sizes in a shared one",
   "250.66 electrodes of the AC service",
   "551, 552 and 553 vehicles, trailers and floating buildings",
   "720 circuits below 50 V",
@@ -133,12 +140,25 @@ source "nec_2023_memory" {
   status = "from memory"
 }
 
+source "storage_rooms" {
+  title  = "NFPA 855, 2023, chapter 15, and IRC 2021, section R328: storage in dwellings, as remembered, no text read"
+  status = "from memory"
+}
+
 parameter "voltage_drop_max" {
   kind    = "quantity"
   unit    = "%"
   default = "5 %"
   range   = ["0.1 %", "20 %"]
   means   = "largest drop along one path; the code only informs of 3 % in a branch or feeder and 5 % in both"
+}
+
+parameter "ambient_below_hottest" {
+  kind    = "quantity"
+  unit    = "K"
+  default = "5 K"
+  range   = ["0 K", "15 K"]
+  means   = "how far the air that a conductor outside is judged in may lie below the site's hottest: what is exceeded for 2 % of the hottest months, as the code's notes take it, lies some kelvin below the year's extreme"
 }
 
 attribute "occupancy" {
@@ -214,7 +234,7 @@ attribute "labels" {
 attribute "on_roof" {
   of    = "cable_runs"
   kind  = "yes_no"
-  means = "lies on or over a roof in the sun"
+  means = "lies on or over a roof in the sun; a run that goes on inside is both, and judged for both"
 }
 
 attribute "through_wall" {
@@ -246,6 +266,13 @@ attribute "raceway" {
   kind  = "word"
   words = ["metal", "mc_cable", "nonmetallic", "none"]
   means = "what encloses it"
+}
+
+attribute "raceway_area" {
+  of    = "cable_runs"
+  kind  = "quantity"
+  unit  = "mm2"
+  means = "inner cross-section of the raceway that several circuits share, as its maker or chapter 9, Table 4 gives it"
 }
 
 attribute "cable_type" {
@@ -292,6 +319,18 @@ attribute "at_source" {
   of    = "protections"
   kind  = "yes_no"
   means = "stands at the bank's end of its conductor"
+}
+
+attribute "readily_accessible" {
+  of    = "protections"
+  kind  = "yes_no"
+  means = "of a breaker that serves as the disconnect: can be reached quickly, without a ladder or moving things"
+}
+
+attribute "lockable" {
+  of    = "protections"
+  kind  = "yes_no"
+  means = "of a breaker that serves as the disconnect: can be locked open"
 }
 
 attribute "readily_accessible" {
@@ -356,6 +395,20 @@ attribute "in_sight_disconnect" {
   means = "its disconnect is in sight of the cells"
 }
 
+attribute "leads_ampacity" {
+  of    = "banks"
+  kind  = "quantity"
+  unit  = "A"
+  means = "ampacity of the leads of each parallel string of batteries, as they lie, up to the bus"
+}
+
+attribute "room" {
+  of    = "banks"
+  kind  = "word"
+  words = ["habitable", "utility", "garage", "detached", "outdoors"]
+  means = "where it stands in a dwelling: habitable (living and sleeping rooms), utility (closet, basement, storage, utility space), garage, detached (a building of its own), outdoors"
+}
+
 attribute "listed" {
   of    = "ac_outputs"
   kind  = "yes_no"
@@ -372,6 +425,12 @@ attribute "multiwire" {
   of    = "ac_outputs"
   kind  = "yes_no"
   means = "multiwire branch circuits or 240 V outlets hang on that panel"
+}
+
+attribute "gfci" {
+  of    = "ac_outputs"
+  kind  = "yes_no"
+  means = "its receptacles in workshops, garages, outdoors and wherever else the code asks have ground-fault circuit interrupters"
 }
 
 attribute "electrode" {

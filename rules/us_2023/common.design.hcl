@@ -29,6 +29,8 @@ bank "house" {
   matched                = true
   low_voltage_disconnect = "46 V"
   declared "us_2023" {
+    room                = "detached"
+    leads_ampacity      = "115 A"
     listed              = true
     ventilated          = true
     guarded             = true
@@ -255,6 +257,7 @@ ac_output "shop" {
   bank       = "house"
   low_cutoff = "46 V"
   declared "us_2023" {
+    gfci        = true
     listed      = true
     split_panel = false
     multiwire   = false

@@ -45,6 +45,7 @@ func systemKinds() []*Kind {
 				within("hottest", "degC", -30, 80, "hottest air where the bank stands"),
 				word("take_off", "how the parallel strings are joined", "diagonal", "busbar", "one_end"),
 				yesNo("matched", "one model, one age, joined within the maker's voltage spread"),
+				yesNo("ventilated", "its space is open to the outside air, low and high, so that gas leaves it"),
 				above("low_voltage_disconnect", "V", 0, 1000, "bank voltage at which its loads are cut off"),
 			},
 		},

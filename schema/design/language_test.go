@@ -53,6 +53,7 @@ var specified = map[string]string{
 // extra are attributes that the specification's rules speak of without naming
 // one.
 var extra = map[string]string{
+	"bank":          `ventilated`,              // a way out for the gas of lead
 	"charger":       `clearance over_bank`,     // clear air; never above a vented battery
 	"settings":      `equalize_voltage locked`, // "equalize if on" needs its voltage; settings locked
 	"charge_source": `cold_charge_cutoff`,      // cold charging by every source

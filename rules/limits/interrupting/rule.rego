@@ -1,6 +1,6 @@
 # METADATA
 # title: Fuses and breakers can interrupt what a fault draws
-# description: A lithium bank gives thousands of amperes into a short circuit. A fuse that cannot interrupt them explodes, and the arc goes on. A management system is not counted on for this.
+# description: A lithium bank gives thousands of amperes into a short circuit. A fuse that cannot interrupt them explodes, and the arc goes on. A management system is not counted on for this, nor the resistance of cables, which is the safe side.
 # custom:
 #   grade: stop
 #   each: protections

@@ -8,7 +8,7 @@ cases := {
 	"a step below": {"design": "meets", "facts": {"charger.main.overpanel": "129.987 %"}, "about": "charger.main", "verdict": "meets"},
 	"a step above": {"design": "meets", "facts": {"charger.main.overpanel": "130.013 %"}, "about": "charger.main", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"charger.main.overpanel": null}, "about": "charger.main", "verdict": "unproven"},
-	"unknown controller.reed-70.overpanel_max": {"design": "meets", "facts": {"controller.reed-70.overpanel_max": null}, "about": "charger.main", "verdict": "unproven"},
+	"unknown charger.main.overpanel_limit": {"design": "meets", "facts": {"charger.main.overpanel_limit": null}, "about": "charger.main", "verdict": "unproven"},
 	"unknown controller.reed-70.charge_current_max": {"design": "meets", "facts": {"controller.reed-70.charge_current_max": null}, "about": "charger.main", "verdict": "unproven"},
 }
 

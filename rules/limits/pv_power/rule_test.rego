@@ -8,7 +8,7 @@ cases := {
 	"a step below": {"design": "meets", "facts": {"charger.main.pv_power": "2199.78 W"}, "about": "charger.main", "verdict": "meets"},
 	"a step above": {"design": "meets", "facts": {"charger.main.pv_power": "2200.22 W"}, "about": "charger.main", "verdict": "breaks"},
 	"unknown": {"design": "meets", "facts": {"charger.main.pv_power": null}, "about": "charger.main", "verdict": "unproven"},
-	"unknown controller.reed-70.pv_power_max": {"design": "meets", "facts": {"controller.reed-70.pv_power_max": null}, "about": "charger.main", "verdict": "unproven"},
+	"unknown charger.main.pv_power_limit": {"design": "meets", "facts": {"charger.main.pv_power_limit": null}, "about": "charger.main", "verdict": "unproven"},
 	"unknown panel.fen-200.pmax": {"design": "meets", "facts": {"panel.fen-200.pmax": null}, "about": "charger.main", "verdict": "unproven"},
 }
 

@@ -1,6 +1,6 @@
 # METADATA
 # title: PV circuits of 80 V and more have arc-fault protection
-# description: A poor contact in a dc circuit burns on as an arc until somebody cuts it. Circuits off buildings, or on a structure for PV alone, that run all in metal or below ground are excepted. The coldest morning's voltage counts.
+# description: A poor contact in a dc circuit burns on as an arc until somebody cuts it. Circuits that neither stand on a building nor go into one, or are on a structure for PV alone, that run all in metal or below ground are excepted. The coldest morning's voltage counts.
 # custom:
 #   grade: stop
 #   each: arrays
@@ -17,14 +17,11 @@ check contains {
 	"is_true": fact.any([a.declared.arc_fault, excepted(a)]), "because": "no arc-fault circuit interrupter watches the array",
 } if some a in input.arrays
 
-excepted(a) := fact.all(array.concat([off_buildings(a)], [enclosed(r) | some r in runs(a)])) if count(runs(a)) > 0
+excepted(a) := fact.all(array.concat([off_buildings(a)], [enclosed(r) | some r in shared.pv_runs(a, input.strings)])) if count(shared.pv_runs(a, input.strings)) > 0
 
-excepted(a) := fact.any([false]) if count(runs(a)) == 0
+excepted(a) := fact.any([false]) if count(shared.pv_runs(a, input.strings)) == 0
 
 # Or on a detached structure for PV equipment alone.
-off_buildings(a) := fact.any([fact.no(shared.on_building(a, input.site)), fact.one_of(input.site.declared.structure, ["pv_only"])])
+off_buildings(a) := fact.any([fact.all([fact.no(shared.on_building(a, input.site)), fact.no(shared.enters(a, input.strings, input.site))]), fact.one_of(input.site.declared.structure, ["pv_only"])])
 
 enclosed(r) := fact.any([fact.one_of(r.declared.raceway, ["metal", "mc_cable"]), fact.one_of(r.method, ["buried", "direct_buried"])])
-
-# All PV conductors of an array.
-runs(a) := array.concat(a.cable_runs, [r | some s in input.strings; s.array.id == a.id; some r in s.cable_runs])

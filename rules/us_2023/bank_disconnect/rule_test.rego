@@ -6,6 +6,11 @@ import data.codebooks.us_2023.bank_disconnect
 cases := {
 	"with a switch": {"design": "meets", "facts": {}, "about": "bank.house", "which": "switch", "verdict": "meets"},
 	"without": {"design": "breaks", "facts": {}, "about": "bank.house", "which": "switch", "verdict": "breaks"},
+	"without, and a breaker in the main": {"design": "breaks", "facts": {"protection.bank.house.kind": "breaker", "protection.bank.house.polarized": false}, "about": "bank.house", "which": "switch", "verdict": "meets"},
+	"without, and a breaker of one direction": {"design": "breaks", "facts": {"protection.bank.house.kind": "breaker", "protection.bank.house.polarized": true}, "about": "bank.house", "which": "switch", "verdict": "breaks"},
+	"without, and a breaker, polarized or not unknown": {"design": "breaks", "facts": {"protection.bank.house.kind": "breaker"}, "about": "bank.house", "which": "switch", "verdict": "unproven"},
+	"without, and a fuse that the word polarized stands beside": {"design": "breaks", "facts": {"protection.bank.house.polarized": false}, "about": "bank.house", "which": "switch", "verdict": "breaks"},
+	"without, and a breaker for each battery": {"design": "breaks", "facts": {"protection.bank.house.each.kind": "breaker", "protection.bank.house.each.polarized": false}, "about": "bank.house", "which": "switch", "verdict": "breaks"},
 	"51.2 V": {"design": "meets", "facts": {"bank.house.declared.us_2023.in_sight_disconnect": false}, "about": "bank.house", "which": "in sight", "verdict": "does_not_apply"},
 	"51.2 V through a wall, out of sight": {"design": "meets", "facts": {"cable_run.bank.house.declared.us_2023.through_wall": true, "bank.house.declared.us_2023.in_sight_disconnect": false}, "about": "bank.house", "which": "in sight", "verdict": "breaks"},
 	"51.2 V, walls unknown": {"design": "meets", "facts": {"cable_run.bank.house.declared.us_2023.through_wall": null}, "about": "bank.house", "which": "in sight", "verdict": "unproven"},

@@ -6,6 +6,9 @@ import data.codebooks.us_2023.fuse_isolation
 cases := {
 	"with the bank's switch": {"design": "meets", "facts": {}, "about": "protection.bank.house", "verdict": "meets"},
 	"without": {"design": "breaks", "facts": {}, "about": "protection.bank.house", "verdict": "breaks"},
+	"an engine's, with a breaker in the bank's main": {"design": "breaks", "facts": {"protection.bank.house.kind": "breaker"}, "about": "protection.charge_source.engine", "verdict": "meets"},
+	"an engine's, without": {"design": "breaks", "facts": {}, "about": "protection.charge_source.engine", "verdict": "breaks"},
+	"an engine's, with a breaker for each battery": {"design": "breaks", "facts": {"protection.bank.house.each.kind": "breaker"}, "about": "protection.charge_source.engine", "verdict": "breaks"},
 	"a breaker": {"design": "breaks", "facts": {}, "about": "protection.charger.main", "verdict": "does_not_apply"},
 	"one side alone": {"design": "breaks", "facts": {}, "about": "protection.load.lights", "verdict": "does_not_apply"},
 	"where it stands unknown": {"design": "breaks", "facts": {"site.place": null}, "about": "protection.bank.house", "verdict": "unproven"},

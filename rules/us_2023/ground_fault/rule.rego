@@ -1,6 +1,6 @@
 # METADATA
 # title: PV circuits above 30 V or 8 A have ground-fault protection
-# description: A fault to ground that nobody notices becomes an arc with the next one. One pole joined to ground without such a device is solid grounding, which only up to two strings off buildings may have.
+# description: A fault to ground that nobody notices becomes an arc with the next one. One pole joined to ground without such a device is solid grounding, which only up to two strings may have that neither stand on a building nor go into one.
 # custom:
 #   grade: stop
 #   each: grounding
@@ -21,6 +21,6 @@ check contains {
 } if {
 	excepted := fact.all(array.concat(
 		[shared.solidly_grounded(input.grounding)],
-		array.concat([fact.at_least(2, i.parallel_strings) | some i in input.pv_inputs], [fact.no(shared.on_building(a, input.site)) | some a in input.arrays]),
+		array.concat([fact.at_least(2, i.parallel_strings) | some i in input.pv_inputs], [fact.all([fact.no(shared.on_building(a, input.site)), fact.no(shared.enters(a, input.strings, input.site))]) | some a in input.arrays]),
 	))
 }

@@ -1,6 +1,6 @@
 # METADATA
-# title: PV circuits on buildings can be shut down rapidly
-# description: "Firefighters cut a roof open: within 30 s there may be 30 V beyond the array's boundary and 80 V inside it, or a listed hazard control system. Structures for PV alone, and open detached ones, are excepted. An array that makes no more than those voltages meets the numbers by itself; the function is still owed."
+# title: PV circuits on and in buildings can be shut down rapidly
+# description: "Firefighters cut a roof open: within 30 s there may be 30 V beyond the array's boundary and 80 V inside it, or a listed hazard control system. An array on the ground whose conductors go into a building is held to it too. Structures for PV alone are excepted, and open detached ones whose circuit enters no building. An array that makes no more than those voltages meets the numbers by itself; the function is still owed."
 # custom:
 #   grade: stop
 #   each: arrays
@@ -12,7 +12,7 @@ package codebooks.us_2023.rapid_shutdown
 import data.codebooks.us_2023.shared
 
 check contains {
-	"about": a.id, "which": "function", "when": due(a), "otherwise": "not on a building that needs it, or not under this code",
+	"about": a.id, "which": "function", "when": due(a), "otherwise": "neither on nor in a building that needs it, or not under this code",
 	"is_true": a.declared.rapid_shutdown, "because": "there is no rapid shutdown",
 } if some a in input.arrays
 
@@ -29,4 +29,4 @@ check contains {
 
 voltage(a) := shared.input_voltage(a.pv_input, input.strings)
 
-due(a) := fact.all([shared.on_land(input.site), shared.on_building(a, input.site), fact.no(fact.one_of(input.site.declared.structure, ["pv_only", "open_detached"]))])
+due(a) := shared.shutdown_due(a, input.strings, input.site)

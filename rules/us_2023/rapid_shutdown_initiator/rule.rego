@@ -12,6 +12,6 @@ package codebooks.us_2023.rapid_shutdown_initiator
 import data.codebooks.us_2023.shared
 
 check contains {
-	"about": a.id, "when": fact.all([shared.on_land(input.site), shared.on_building(a, input.site), fact.no(fact.one_of(input.site.declared.structure, ["pv_only", "open_detached"])), shared.dwelling(input.site)]), "otherwise": "no dwelling, no rapid shutdown is due, or not under this code",
+	"about": a.id, "when": fact.all([shared.shutdown_due(a, input.strings, input.site), shared.dwelling(input.site)]), "otherwise": "no dwelling, no rapid shutdown is due, or not under this code",
 	"is_true": a.declared.initiator_outside, "because": "the initiator is not outside",
 } if some a in input.arrays

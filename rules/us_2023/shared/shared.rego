@@ -142,4 +142,18 @@ solidly_grounded(g) := fact.all([fact.one_of(g.dc, ["negative", "positive"]), fa
 # On or in a building, as the design says or as its mounting shows.
 on_building(a, site) := fact.any([a.declared.on_building, fact.all([fact.one_of(a.mounting, ["roof_standoff", "roof_flush"]), fact.one_of(site.place, ["building"])])])
 
+# All PV conductors of an array: its own and its strings'.
+pv_runs(a, strings) := array.concat(a.cable_runs, [r | some s in strings; s.array.id == a.id; some r in s.cable_runs])
+
+# Whether its circuit goes into a building, wherever the panels stand. The inside
+# of a vehicle is none.
+enters(a, strings, site) := fact.all([premises(site), fact.any(array.concat([false], [r.indoors | some r in pv_runs(a, strings)]))])
+
+# 690.12 controls circuits on and in buildings. A structure for PV alone is excepted,
+# and an open detached one as long as the circuit does not go on into a building.
+shutdown_due(a, strings, site) := fact.all([
+	on_land(site), fact.no(fact.one_of(site.declared.structure, ["pv_only"])),
+	fact.any([enters(a, strings, site), fact.all([on_building(a, site), fact.no(fact.one_of(site.declared.structure, ["open_detached"]))])]),
+])
+
 dwelling(site) := fact.one_of(site.declared.occupancy, ["one_two_family"])

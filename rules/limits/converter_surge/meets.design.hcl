@@ -1,0 +1,1 @@
+# expect: meets limits.converter_surge on load.radio

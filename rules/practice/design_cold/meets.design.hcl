@@ -1,0 +1,1 @@
+# expect: meets practice.design_cold on site

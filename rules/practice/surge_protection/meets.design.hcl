@@ -1,0 +1,1 @@
+# expect: meets practice.surge_protection on grounding

@@ -57,7 +57,8 @@ func subjects(s *facts.System) []*facts.Subject {
 
 // Facts writes the computed facts of one design as a table for people, subject
 // by subject. Attributes that the design leaves out are named in one line; a
-// computed fact that is unknown is an empty entry with what to supply.
+// computed fact that is unknown is an empty entry with what to supply,
+// or with why its method has no answer.
 func Facts(w io.Writer, d *lint.DesignResult, opts Page) error {
 	p := newPage(opts)
 	p.head(d)
@@ -124,7 +125,7 @@ func (p *page) subjectFacts(s *facts.System, about *facts.Subject) {
 // it says so beside its figure.
 const clearSky = "site.sky"
 
-// factNote says what a fact means, or, where it is unknown, what to supply.
+// factNote says what a fact means, or, where it is unknown, what it wants.
 func factNote(r *factRow) (string, ink) {
 	f := &r.fact
 	if f.Known {
@@ -140,7 +141,7 @@ func factNote(r *factRow) (string, ink) {
 	if f.AtLeast != nil {
 		words = "at least " + showSI(*f.AtLeast, f.Unit) + "; "
 	}
-	return words + "supply " + strings.Join(supplies(f.Missing), "; "), inkSupply
+	return words + lacks(f.Missing, f.Because), inkSupply
 }
 
 // factEntry gives a fact's value for people, or its empty entry. An attribute

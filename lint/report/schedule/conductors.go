@@ -126,6 +126,7 @@ var ampacityRules = []string{"us_2023.conductor_corrected", "iec.conductor_curre
 // their verdicts.
 func allowed(d *lint.DesignResult, run string) Entry {
 	var found Entry
+	asked := false
 	for i := range d.Verdicts {
 		v := &d.Verdicts[i]
 		if v.About != run || !slices.Contains(ampacityRules, v.Rule) || v.Outcome == verdict.DoesNotApply || v.Outcome == verdict.Void || len(v.Limits) != 1 {
@@ -133,6 +134,7 @@ func allowed(d *lint.DesignResult, run string) Entry {
 		}
 		limit := v.Limits[0]
 		if limit.Value == nil {
+			asked = true
 			found.Missing = append(found.Missing, v.Missing...)
 			continue
 		}
@@ -142,7 +144,7 @@ func allowed(d *lint.DesignResult, run string) Entry {
 				Number: quantity.Round(*limit.Value), Unit: limit.Unit, Missing: found.Missing}
 		}
 	}
-	if !found.Known && len(found.Missing) > 0 {
+	if !found.Known && asked {
 		found.Text = empty("A")
 	}
 	if !found.Known && found.Text == "" && !slices.ContainsFunc(d.Books, isCode) {

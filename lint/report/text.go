@@ -49,6 +49,9 @@ func (s *textSink) Design(d *lint.DesignResult) error {
 	kept.head = p.take()
 	kept.footnotes = p.design(d)
 	kept.rest = p.take()
+	p.closing(d, strings.Count(kept.head+kept.rest, "\n"))
+	kept.footnotes = kept.footnotes && p.b.Len() == 0
+	kept.rest += p.take()
 	for i := range d.Verdicts {
 		kept.waivers = kept.waivers || d.Verdicts[i].Waiver != nil
 	}

@@ -361,8 +361,10 @@ func unknownRule(id string, books []*judge.Book, at source.Range, block string) 
 			known = append(known, rule.ID)
 		}
 	}
-	return &source.Problem{
+	p := &source.Problem{
 		Kind: "unknown_rule", Message: fmt.Sprintf("no rule in force has the id %q", id), Block: block,
-		Expected: "the id of a rule in force", Found: id, Near: source.Nearest(id, known), At: at,
+		Expected: "the id of a rule in force", Found: id, At: at,
 	}
+	suggest(p, known)
+	return p
 }

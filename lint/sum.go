@@ -98,10 +98,12 @@ func unknownRules(selection []string, jobs []job) source.Problems {
 		if known[wanted] || unusable[book] && !known[book] {
 			continue
 		}
-		problems = append(problems, source.Problem{
+		p := source.Problem{
 			Kind: "unknown_rule", Message: fmt.Sprintf("no rule or codebook in force is named %q", wanted),
-			Expected: "a rule or a codebook in force", Found: wanted, Near: source.Nearest(wanted, names),
-		})
+			Expected: "a rule or a codebook in force", Found: wanted,
+		}
+		suggest(&p, names)
+		problems = append(problems, p)
 	}
 	return problems
 }

@@ -173,7 +173,7 @@ func tooNew(book *judge.Book, version string) source.Problems {
 		Message: fmt.Sprintf("the codebook needs version %s of this program or a newer one; this is %s", cb.Needs, version)}}
 }
 
-// ExitOfBooks gives the exit state: 2 where a codebook could not be loaded or
+// ExitOfBooks gives the exit status: 2 where a codebook could not be loaded or
 // nothing was tested, 1 where a test failed or a mutant passed unnoticed, else 0.
 func ExitOfBooks(books []TestedBook) int {
 	exit := 0

@@ -22,7 +22,7 @@ func (s *streams) check(code *int) *cobra.Command {
 		Long: "Judges every design under the paths (the working folder where none is named;\n" +
 			"- reads one design from standard input). Shows deficiencies, what could not be\n" +
 			"judged and why, the headroom of every limit, and what was assumed.\n\n" +
-			"Exit state 0: nothing found at or above the grade to reject. 1: findings.\n" +
+			"Exit status 0: nothing found at or above the grade to reject. 1: findings.\n" +
 			"2: something could not be read, a verdict is void, no design was found, or a\n" +
 			"rule that is named anywhere is not known. --rule and --trust may be repeated.\n\n" +
 			"--as json follows schema/check.schema.json. For CI and code hosts: sarif (SARIF\n" +
@@ -37,7 +37,7 @@ func (s *streams) check(code *int) *cobra.Command {
 	}
 	option := c.Flags()
 	option.String("as", "text", "`FORM` of the output: "+strings.Join(checkForms, ", "))
-	option.String("reject-from", "fix", "least `GRADE` with exit state 1: stop, fix or advise")
+	option.String("reject-from", "fix", "least `GRADE` with exit status 1: stop, fix or advise")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	option.String("baseline", "", "go by `FILE`, a list of findings that were accepted")
 	option.Bool("accept", false, "accept what is found: write the baseline anew")

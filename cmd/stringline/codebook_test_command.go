@@ -20,7 +20,7 @@ func (s *streams) codebookTest(code *int) *cobra.Command {
 			"example designs judged, every attribute that its verdicts rest on taken out, and\n" +
 			"small mistakes put into the rule one at a time: somebody must notice each.\n" +
 			"The tests of a folder run inside this program: name only books that you trust.\n\n" +
-			"Exit state 0: nothing found. 1: a test failed, or a mutant passed unnoticed.\n" +
+			"Exit status 0: nothing found. 1: a test failed, or a mutant passed unnoticed.\n" +
 			"2: a codebook could not be loaded. --rule may be repeated.",
 		Example: "  stringline codebook test codebooks/county\n" +
 			"  stringline codebook test --rule limits.cold_voltage limits\n" +

@@ -347,7 +347,7 @@ func TestManyDesigns(t *testing.T) {
 	s.dir = func() (string, error) { return dir, nil }
 	code := run(t.Context(), []string{"compare", "--since", "HEAD"}, s)
 	if want := fmt.Sprintf("%d designs compared: 2 changed, %d the same, 1 new, 1 gone", atOnce+11, atOnce+7); !strings.Contains(strings.Join(strings.Fields(out.String()), " "), want) {
-		t.Errorf("exit state %d, said %q, not %q:\n%s", code, said, want, out)
+		t.Errorf("exit status %d, said %q, not %q:\n%s", code, said, want, out)
 	}
 	for _, want := range []string{"moved.design.hcl, was d002.design.hcl", "was -10 degC, now -20 degC", "The design is gone.", "The design is new"} {
 		if !strings.Contains(out.String(), want) {

@@ -19,7 +19,7 @@ func TestStartAsks(t *testing.T) {
 	}
 	s.in = strings.NewReader(strings.Join(answers, "\n") + "\n")
 	if code := run(t.Context(), []string{"start", dir, "--place", "building"}, s); code != 0 {
-		t.Fatalf("exit state %d: %s", code, said)
+		t.Fatalf("exit status %d: %s", code, said)
 	}
 	for _, want := range []string{
 		"Which code is in force there?\n", "It judges conductors", "(us_2023, iec, marine, vehicle, none) ",
@@ -58,7 +58,7 @@ func TestStartRefusesBeforeItAsks(t *testing.T) {
 		s.inTerminal = true
 		s.in = strings.NewReader("A hut\n")
 		if code := run(t.Context(), []string{"start", dir}, s); code != 2 {
-			t.Errorf("%s: exit state %d", name, code)
+			t.Errorf("%s: exit status %d", name, code)
 		}
 		if !strings.Contains(said.String(), name+" is there already; nothing is written over") || strings.Contains(said.String(), "What is the system called?") {
 			t.Errorf("%s: said %q", name, said)
@@ -73,7 +73,7 @@ func TestStartEndsEarly(t *testing.T) {
 	s.inTerminal = true
 	s.in = strings.NewReader("A hut\n\x1b[2Jcastle\n")
 	if code := run(t.Context(), []string{"start", dir}, s); code != 2 {
-		t.Errorf("exit state %d", code)
+		t.Errorf("exit status %d", code)
 	}
 	if !strings.Contains(said.String(), "the input ended at the question for place; nothing was written") || strings.Contains(said.String(), "\x1b") {
 		t.Errorf("said %q", said)

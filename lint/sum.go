@@ -285,6 +285,13 @@ func (c *counter) end(r *Result) (Summary, int) {
 	return s, c.exit
 }
 
+// brokenOff says why a run ended before its end, and how far it came.
+func brokenOff(err error, judged, of int) source.Problem {
+	p := interrupted(judged, of)
+	p.Kind, p.Message = "failure", err.Error()+"; "+strings.TrimPrefix(p.Message, "interrupted: ")
+	return p
+}
+
 // interrupted says how far a run came that was called off.
 func interrupted(judged, of int) source.Problem {
 	designs := "designs were"

@@ -13,6 +13,7 @@ import (
 	"stringline/lint/report"
 	"stringline/lint/survey"
 	"stringline/lint/verdict"
+	"stringline/schema/source"
 )
 
 func (s *streams) check(code *int) *cobra.Command {
@@ -108,10 +109,20 @@ func (s *streams) checked(ctx context.Context, form string, page report.Page, r 
 	result, err := s.judge(ctx, r)
 	s.closing.Store(true)
 	if result == nil {
-		return s.fail(err)
+		s.say(err.Error())
+		if form == "text" {
+			return 2
+		}
+		// A reader of the output finds it whole, with what was wrong in it.
+		result = &lint.Result{Version: programVersion, Date: r.date, RejectFrom: r.rejectFrom, Exit: 2,
+			Problems: source.Problems{{Kind: "failure", Message: err.Error()}}}
+		if sink.End(result) != nil { // what cannot be written is said already
+			return 2
+		}
+		return out.end(2)
 	}
 	for _, p := range result.Problems {
-		if p.Kind == "interrupted" {
+		if p.Kind == "interrupted" || p.Kind == "failure" {
 			s.say(p.Message)
 		}
 	}

@@ -169,3 +169,18 @@ func TestRunStopsWhenAsked(t *testing.T) {
 		t.Errorf("exit status %d, wrote %q, said %q", code, out, said)
 	}
 }
+
+// COLUMNS sets the width whether or not there is a terminal, which it overrules;
+// what is no positive whole number counts for nothing (POSIX, Base Definitions, 8.3).
+func TestWidthWanted(t *testing.T) {
+	for _, c := range []struct {
+		columns        string
+		terminal, want int
+	}{
+		{"", 0, 0}, {"", 132, 132}, {"60", 0, 60}, {"60", 132, 60}, {"0", 132, 132}, {"-5", 132, 132}, {"wide", 90, 90}, {"40.5", 90, 90}, {" 60", 90, 90}, {"99999999999", 90, 90},
+	} {
+		if got := widthWanted(c.columns, c.terminal); got != c.want {
+			t.Errorf("COLUMNS=%q on %d columns: %d, want %d", c.columns, c.terminal, got, c.want)
+		}
+	}
+}

@@ -90,27 +90,37 @@ func (p *page) subjectFacts(s *facts.System, about *facts.Subject) {
 	}
 	p.blank()
 	p.line().put(about.ID(), plain).end()
+	stacked := 2+names+2+values > p.width // in a narrow terminal values stand below their names
 	for _, r := range rows {
 		if !r.given {
 			continue
 		}
 		l := p.line().to(2).put(r.name, plain)
-		if text := factEntry(&r.fact, r.attribute); columns(Escape(text)) > values {
+		if text := factEntry(&r.fact, r.attribute); stacked {
+			l.end()
+			p.line().to(4).wrap(text, plain)
+			l = p.line().to(4)
+		} else if columns(Escape(text)) > values {
 			if _, list := r.fact.Value().([]float64); list {
 				l.to(2+names+2).wrapPieces(strings.Split(strings.ReplaceAll(text, ", ", ",\n"), "\n"), " ", plain)
 				l = p.line().to(4)
+			} else if l.to(2 + names + 2); l.at+columns(Escape(text)) > p.width {
+				l.wrap(text, plain)
+				l = p.line().to(4)
 			} else {
-				l.to(2+names+2).put(text, plain).to(2 + names + 2 + values + 2)
+				l.put(text, plain).to(2 + names + 2 + values + 2)
 			}
 		} else {
 			l.right(2+names+2+values, text, plain).to(2 + names + 2 + values + 2)
 		}
 		words, with := factNote(&r)
 		if words == "" {
-			l.end()
+			if l.written() {
+				l.end()
+			}
 			continue
 		}
-		if p.width-l.at < 24 {
+		if p.width-l.at < 24 && l.written() {
 			l.end()
 			l = p.line().to(4)
 		}

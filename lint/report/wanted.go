@@ -164,7 +164,11 @@ func (p *page) findingIndex(found []*verdict.Verdict, problems source.Problems) 
 			l.wrapPieces([]string{v.Rule, subject(v), linePlace(at)}, " ", plain)
 			continue
 		}
-		p.pair(l, v.Rule+" on "+subject(v), linePlace(at))
+		if words := v.Rule + " on " + subject(v); l.at+columns(Escape(words)) > p.width {
+			l.wrapPieces([]string{v.Rule, "on " + subject(v), linePlace(at)}, " ", plain)
+		} else {
+			p.pair(l, words, linePlace(at))
+		}
 	}
 }
 

@@ -91,11 +91,16 @@ func (p *page) workLine(l *workLine, lines []workLine, values int) {
 	} else {
 		out.to(p.labels()).put(text, with)
 	}
-	out.to(column)
-	if p.narrow() {
+	switch {
+	case p.narrow():
 		out.end()
-		out = p.line().to(p.labels())
 		column = p.labels()
+		out = p.line().to(column)
+	case max(out.at+1, column)+columns(Escape(f.ID)) > p.width: // a list for a value
+		out.end()
+		out = p.line().to(column)
+	default:
+		out.to(column)
 	}
 	p.pair(out, f.ID, origin(l))
 	if formula := refer(l, lines); formula != "" {

@@ -235,7 +235,7 @@ func (r *room) findOutside(b workshop.Book) (*judge.Book, *source.Problem) {
 	})
 	r.keep(problems)
 	if book != nil && b.Digest != "" && b.Digest != book.Digest() {
-		return refuse("digest", fmt.Sprintf("codebook %q is not the one that was pinned: the digest of the folder's files is another", b.Name), b.Digest, book.Digest())
+		return refuse("digest", fmt.Sprintf("codebook %q is not the one that was pinned: the folder's files have another digest than the one in %s. A folder's digest is of its files, as codebook list shows it, an archive's of its bytes: they are never the same", b.Name, b.At.File), b.Digest, book.Digest())
 	}
 	return book, nil
 }

@@ -151,6 +151,9 @@ func sameParameter(a, b ParameterInUse) bool {
 func bookInUse(b *judge.Book, r *room) BookInUse {
 	own := b.Codebook()
 	in := BookInUse{Name: b.Name(), Version: own.Version, Edition: own.Edition, Digest: b.Digest(), Embedded: b.Embedded()}
+	if p := r.parcels[b.Name()]; p != nil && !in.Embedded {
+		in.Archive = p.digest != ""
+	}
 	for i := range own.Parameters {
 		p := &own.Parameters[i]
 		set, ok := r.parameters[b.Name()][p.Name]

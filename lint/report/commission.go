@@ -71,6 +71,7 @@ func (p *page) standing(st *commission.Standing) {
 	if len(st.Problems) > 0 {
 		p.blank()
 		p.errors(st.Problems)
+		p.blank()
 	}
 }
 

@@ -64,20 +64,26 @@ func wantedOf(found []*verdict.Verdict) []wanted {
 // the items above tell the rest, and the JSON all.
 const (
 	mostWanted        = 12
-	mostIndexed       = 20
+	mostIndexed       = 15
 	mostIndexedNarrow = 8 // where an item takes three lines
 )
 
 // closing gives what stands below a design's figures, for who sees but the end of
-// it: what to supply, where several items want something, and of a long page an
-// index of the items. lines is how long the page is so far.
+// it: of a long page an index of the items, and what to supply, where several items
+// want something. lines is how long the page is so far.
 func (p *page) closing(d *lint.DesignResult, lines int) {
 	found := findings(d.Verdicts)
-	if unproven := slices.DeleteFunc(slices.Clone(found), func(v *verdict.Verdict) bool { return v.Outcome != verdict.Unproven }); len(unproven) > 1 {
-		p.supplyIndex(wantedOf(found))
+	unproven := 0
+	for _, v := range found {
+		if v.Outcome == verdict.Unproven {
+			unproven++
+		}
 	}
-	if lines+strings.Count(p.b.String(), "\n") >= longPage {
+	if lines >= longPage {
 		p.findingIndex(found, d.Problems)
+	}
+	if unproven > 1 {
+		p.supplyIndex(wantedOf(found))
 	}
 }
 
@@ -123,7 +129,7 @@ func (p *page) supplyIndex(all []wanted) {
 }
 
 // findingIndex lists the items of a long page, and what could not be read, by
-// place.
+// place, last.
 func (p *page) findingIndex(found []*verdict.Verdict, problems source.Problems) {
 	if len(found)+len(problems) == 0 {
 		return
@@ -134,9 +140,6 @@ func (p *page) findingIndex(found []*verdict.Verdict, problems source.Problems) 
 		p.line().wrap(heading+"; ? is unproven", plain)
 	} else {
 		p.line().wrap(heading, plain)
-	}
-	if len(problems) > 0 {
-		p.pair(p.line().put("ERRORS", inkFix).gap(), fmt.Sprintf("%d, told above the items", len(problems)), linePlace(problems[0].At))
 	}
 	most := mostIndexed
 	if p.narrow() {
@@ -169,6 +172,9 @@ func (p *page) findingIndex(found []*verdict.Verdict, problems source.Problems) 
 		} else {
 			p.pair(l, words, linePlace(at))
 		}
+	}
+	if len(problems) > 0 {
+		p.pair(p.line().put("ERRORS", inkFix).gap(), fmt.Sprintf("%d, told above the items", len(problems)), linePlace(problems[0].At))
 	}
 }
 

@@ -118,7 +118,7 @@ func TestClosing(t *testing.T) {
 		supply, findings bool
 		shows            string
 	}{
-		{"short", wanting(), 80, 49 - 8, true, false, "SUPPLY"},
+		{"short", wanting(), 80, 49, true, false, "SUPPLY"},
 		{"long", wanting(), 80, 50, true, true, fmt.Sprintf("\n%-65s%14s\n", "  1  STOP ?   limits.cold on bank.b", "a.design.hcl:7")},
 		{"narrow", wanting(), 40, 50, true, true, "\n  1  STOP ?   limits.cold bank.b\n              a.design.hcl:7\n"},
 		{"one unproven, short", &lint.DesignResult{Verdicts: wanting().Verdicts[:1]}, 80, 10, false, false, ""},
@@ -142,7 +142,7 @@ func TestIndexStaysShort(t *testing.T) {
 	for i := range 40 {
 		d.Verdicts = append(d.Verdicts, unproven("limits.cold", fmt.Sprint("bank.b", i), verdict.Stop, "", fmt.Sprintf("bank.b%d.coldest", i)))
 	}
-	for width, want := range map[int][]string{80: {"  and 28 values more", "  and 20 more, above\n"}, 40: {"  and 28 values more", "  and 32 more, above\n"}} {
+	for width, want := range map[int][]string{80: {"  and 28 values more", "  and 25 more, above\n"}, 40: {"  and 28 values more", "  and 32 more, above\n"}} {
 		p := newPage(Page{Width: width})
 		p.closing(d, 100)
 		text := p.take()

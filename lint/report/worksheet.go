@@ -103,7 +103,7 @@ func (p *page) workLine(l *workLine, lines []workLine, values int) {
 		out.to(column)
 	}
 	p.pair(out, f.ID, origin(l))
-	if formula := refer(l, lines); formula != "" {
+	if formula := refer(l, lines); formula != "" && formula != origin(l) {
 		p.line().to(column).wrap(formula, plain)
 	}
 	if f.Says != "" && f.Known && !l.work.Entry.Attribute {

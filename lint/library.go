@@ -83,6 +83,9 @@ func (l *library) load(key string, find func() judge.Source) (*judge.Book, sourc
 	}
 	l.mutex.Unlock()
 	s.once.Do(func() {
+		// Where loading fails so badly that it never comes back, whoever else waits for
+		// the book must not go on as if there were none.
+		s.problems = source.Problems{{Kind: "failure", Message: "loading a codebook: the program itself failed"}}
 		s.book, s.problems = judge.Load(l.ctx, find())
 		if s.book == nil {
 			return

@@ -10,9 +10,9 @@ import (
 // mostLikely is how many names an error lists.
 const mostLikely = 8
 
-// likely gives what a name that nothing has may mean: the nearest of the known
-// ones, and, where there is none so near, those that begin as it does, or else
-// those whose last part holds its last part.
+// likely gives what a name that nothing has may mean: the known ones that begin as
+// it does, behind a codebook's name; else the nearest one; else those whose last part
+// holds its last part. Of several there is no nearest.
 func likely(name string, known []string) (near string, candidates []string) {
 	keep := func(fits func(string) bool) {
 		for _, k := range known {

@@ -74,7 +74,7 @@ func (p *parcel) openArchive(tree fs.FS, name string, b workshop.Book) {
 	}
 	p.digest = judge.ArchiveDigest(archive)
 	if b.Digest != "" && b.Digest != p.digest {
-		p.bad(b, "digest", fmt.Sprintf("codebook %q is not the one that was pinned: the digest of the archive is another", b.Name), b.Digest, p.digest)
+		p.bad(b, "digest", fmt.Sprintf("codebook %q is not the one that was pinned: the archive's bytes have another digest than the one in %s. An archive's digest is of its bytes, as codebook export prints it, a folder's of its files: they are never the same", b.Name, b.At.File), b.Digest, p.digest)
 		return
 	}
 	if b.Key != "" {

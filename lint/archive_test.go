@@ -86,7 +86,7 @@ func TestArchive(t *testing.T) {
 		{"its key", with(public, keyPin), ""},
 		{"both", with(public, digestPin+keyPin), ""},
 		{"without a key no signature is read", with(public, digestPin, signature, "rubbish"), ""},
-		{"another digest", with(public, "\n  digest = \"sha256:"+strings.Repeat("0", 64)+"\""), `codebook "house" is not the one that was pinned`},
+		{"another digest", with(public, "\n  digest = \"sha256:"+strings.Repeat("0", 64)+"\""), `codebook "house" is not the one that was pinned: the archive's bytes have another digest than the one in workshop.hcl. An archive's digest is of its bytes`},
 		{"the right key and another digest", with(public, "\n  digest = \"sha256:"+strings.Repeat("0", 64)+"\""+keyPin), `codebook "house" is not the one that was pinned`},
 		{"another key", with(stranger, keyPin), "the signature is not of this key over this archive"},
 		{"another key and the right digest", with(stranger, digestPin+keyPin), "the signature is not of this key over this archive"},

@@ -228,7 +228,7 @@ func Accept(r *Result) (*Acceptance, error) {
 	return done, nil
 }
 
-// Settle makes the run's verdicts, counts and exit state those under the new
+// Settle makes the run's verdicts, counts and exit status those under the new
 // baseline, once that is written.
 func (a *Acceptance) Settle(r *Result) {
 	for _, m := range a.marks {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io/fs"
+	"maps"
 	"path"
 	"slices"
 	"strings"
@@ -11,6 +12,7 @@ import (
 	"stringline/lint/judge"
 	"stringline/lint/survey"
 	"stringline/schema/source"
+	"stringline/schema/workshop"
 )
 
 // What a codebook's own tests found, as package judge tells it.
@@ -43,8 +45,8 @@ func embeddedNames(embedded fs.FS) []string {
 }
 
 // bookSource finds the codebook that a word on the command line means: the name
-// of one that comes with the program, else a folder ("./limits" where a folder
-// has such a name).
+// of one that comes with the program, a folder ("./limits" where a folder has such
+// a name), or the name that the workshop at the working folder gives one of its own.
 func bookSource(o BookOptions, word string) (judge.Source, *source.Problem) {
 	own := embeddedNames(o.Embedded)
 	if slices.Contains(own, word) {
@@ -53,11 +55,12 @@ func bookSource(o BookOptions, word string) (judge.Source, *source.Problem) {
 			return judge.Source{Name: word, Files: files, Show: "codebook " + word, Embedded: true}, nil
 		}
 	}
+	named := workshopBooks(o)
 	refuse := func(why string) (judge.Source, *source.Problem) {
 		p := &source.Problem{Kind: "path", Message: "looking for a codebook: " + why, Expected: "a codebook's folder, or one of " + strings.Join(own, ", "), Found: word,
 			At: source.Range{File: word}}
 		if !strings.Contains(word, "/") {
-			p.Near = source.Nearest(word, own)
+			p.Near = source.Nearest(word, append(own, slices.Sorted(maps.Keys(named))...))
 		}
 		return judge.Source{}, p
 	}
@@ -69,9 +72,15 @@ func bookSource(o BookOptions, word string) (judge.Source, *source.Problem) {
 		dir = path.Join(o.WorkingDir, dir)
 	}
 	info, err := o.Disk.Stat(path.Clean(dir))
+	if folder, ok := named[word]; ok && (err != nil || !isBook(o.Disk, path.Clean(dir))) {
+		word, dir = survey.Relative(o.WorkingDir, folder), folder
+		if info, err = o.Disk.Stat(folder); err == nil && info.Mode().IsRegular() {
+			return refuse("the workshop names an archive; what is tested is the folder that it was made of")
+		}
+	}
 	switch {
 	case err != nil:
-		return refuse("there is no such folder, and no codebook of that name comes with the program; a workshop's own is named by its folder")
+		return refuse("there is no such folder, and no codebook of that name comes with the program or is named by the workshop")
 	case !info.IsDir():
 		return refuse("not a folder")
 	}
@@ -87,6 +96,28 @@ func bookSource(o BookOptions, word string) (judge.Source, *source.Problem) {
 		show = ""
 	}
 	return judge.Source{Files: tree, Show: show}, nil
+}
+
+func isBook(disk survey.Disk, dir string) bool {
+	_, err := disk.Stat(path.Join(dir, survey.CodebookFile))
+	return err == nil
+}
+
+// workshopBooks gives the codebooks of its own that the workshop at the working
+// folder names, with where they lie. What is wrong with its file is no matter here.
+func workshopBooks(o BookOptions) map[string]string {
+	home, err := survey.Home(o.Disk, o.WorkingDir, o.WorkingDir)
+	if err != nil || home.File == "" {
+		return nil
+	}
+	w := workshop.Load(home.Tree, home.File, home.Show)
+	books := map[string]string{}
+	for _, b := range w.Books {
+		if b.Path != "" {
+			books[b.Name] = path.Join(home.Dir, w.Folder, b.Path)
+		}
+	}
+	return books
 }
 
 // TestedBook is what testing one codebook came to.
@@ -142,12 +173,14 @@ func TestBooks(ctx context.Context, o TestBooksOptions) ([]TestedBook, error) {
 		all = append(all, t)
 	}
 	for _, id := range o.Rules {
-		if !asked[id] {
+		if !asked[id] && !slices.ContainsFunc(all, unloaded) { // which may have had it
 			return nil, fmt.Errorf("rule %q is in none of the codebooks that are tested", id)
 		}
 	}
 	return all, nil
 }
+
+func unloaded(t TestedBook) bool { return t.Report == nil }
 
 // chosen gives the names within a book of the rules that are asked for.
 func chosen(ids []string, book *judge.Book, asked map[string]bool) (rules []string, none bool) {
@@ -173,8 +206,8 @@ func tooNew(book *judge.Book, version string) source.Problems {
 		Message: fmt.Sprintf("the codebook needs version %s of this program or a newer one; this is %s", cb.Needs, version)}}
 }
 
-// ExitOfBooks gives the exit state: 2 where a codebook could not be loaded or
-// nothing was tested, 1 where a test failed or a mutant passed unnoticed, else 0.
+// ExitOfBooks gives the exit status: 2 where a codebook could not be loaded or
+// nothing was tested, 1 where a test failed or a mutant went unnoticed, else 0.
 func ExitOfBooks(books []TestedBook) int {
 	exit := 0
 	tested := false

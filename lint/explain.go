@@ -113,12 +113,12 @@ func Explain(ctx context.Context, o ExplainOptions) (*Explanation, error) {
 		}
 	}
 	if len(e.Rules) == 0 {
-		p := unknownRule(o.Subject, []*judge.Book{book}, source.Range{}, "")
-		message := p.Message
-		if p.Near != "" {
-			message += fmt.Sprintf("; did you mean %q?", p.Near)
+		known := ruleIDs([]*judge.Book{book})
+		words := meant(o.Subject, known)
+		if words == "" {
+			words = fmt.Sprintf("; codebook %s has %d rules, which its page lists", book.Name(), len(known))
 		}
-		return nil, errors.New(message)
+		return nil, fmt.Errorf("codebook %s has no rule %q%s", book.Name(), o.Subject, words)
 	}
 	if !o.Design {
 		return e, nil
@@ -162,6 +162,8 @@ func (r *room) bookToExplain(o ExplainOptions, name string) (*judge.Book, source
 		message := problem.Message
 		if problem.Near != "" {
 			message += fmt.Sprintf("; did you mean %q?", problem.Near)
+		} else if words := r.meantRule(o.Subject); words != "" {
+			message += words
 		} else {
 			message += "; there are " + strings.TrimPrefix(problem.Expected, "one of ") + ", or a codebook's folder"
 		}
@@ -170,6 +172,16 @@ func (r *room) bookToExplain(o ExplainOptions, name string) (*judge.Book, source
 		return nil, append(slices.Clone(r.problems), *problem), nil
 	}
 	return book, r.problems, nil
+}
+
+// meantRule takes a name that is no codebook's for a rule's without its codebook's:
+// it ends a sentence with those in force that it may mean.
+func (r *room) meantRule(name string) string {
+	if strings.Contains(name, ".") {
+		return ""
+	}
+	books, _ := r.inForce(&design.Design{})
+	return meant(name, ruleIDs(books))
 }
 
 func bookPage(b *judge.Book, r *room) BookPage {

@@ -2,7 +2,10 @@ package lint
 
 import (
 	"context"
+	"fmt"
+	"path"
 	"runtime"
+	"strings"
 	"sync"
 )
 
@@ -46,7 +49,7 @@ func judgeAll(ctx context.Context, o Options, accepted *against, jobs []job, han
 				if !more {
 					return
 				}
-				found, err := jobs[i].judge(ctx, o, accepted)
+				found, err := safely(ctx, &jobs[i], o, accepted)
 				if err != nil {
 					stop(err) // the context's own error changes nothing here
 					return
@@ -80,6 +83,37 @@ func judgeAll(ctx context.Context, o Options, accepted *against, jobs []job, han
 		return nil
 	}
 	return context.Cause(ctx)
+}
+
+// safely judges a job. A failure of the program itself ends the run with an error
+// that says where, instead of the process: what was judged by then can still be told,
+// and an output be closed so that it can be read.
+func safely(ctx context.Context, j *job, o Options, accepted *against) (found DesignResult, err error) {
+	defer func() {
+		if failure := recover(); failure != nil {
+			err = fmt.Errorf("judging %s: the program itself failed: %v, at %s", j.show, failure, failedAt())
+		}
+	}()
+	return j.judge(ctx, o, accepted)
+}
+
+// failedAt gives the place in the source that a panic came from. It is asked while
+// the panic is recovered.
+func failedAt() string {
+	var callers [64]uintptr
+	frames := runtime.CallersFrames(callers[:runtime.Callers(1, callers[:])])
+	panicked := false
+	for {
+		frame, more := frames.Next()
+		inside := strings.HasPrefix(frame.Function, "runtime.")
+		if panicked && !inside {
+			return fmt.Sprintf("%s:%d", path.Base(frame.File), frame.Line)
+		}
+		panicked = panicked || frame.Function == "runtime.gopanic"
+		if !more {
+			return "an unknown place"
+		}
+	}
 }
 
 // queue hands results on in the order of their jobs.

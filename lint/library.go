@@ -83,6 +83,9 @@ func (l *library) load(key string, find func() judge.Source) (*judge.Book, sourc
 	}
 	l.mutex.Unlock()
 	s.once.Do(func() {
+		// Where loading fails so badly that it never comes back, whoever else waits for
+		// the book must not go on as if there were none.
+		s.problems = source.Problems{{Kind: "failure", Message: "loading a codebook: the program itself failed"}}
 		s.book, s.problems = judge.Load(l.ctx, find())
 		if s.book == nil {
 			return
@@ -260,7 +263,7 @@ func (r *room) findOutside(b workshop.Book) (*judge.Book, *source.Problem) {
 	})
 	r.keep(problems)
 	if book != nil && b.Digest != "" && b.Digest != book.Digest() {
-		return refuse("digest", fmt.Sprintf("codebook %q is not the one that was pinned: the digest of the folder's files is another", b.Name), b.Digest, book.Digest())
+		return refuse("digest", fmt.Sprintf("codebook %q is not the one that was pinned: the folder's files have another digest than the one in %s. A folder's digest is of its files, as codebook list shows it, an archive's of its bytes: they are never the same", b.Name, b.At.File), b.Digest, book.Digest())
 	}
 	return book, nil
 }
@@ -389,8 +392,10 @@ func unknownRule(id string, books []*judge.Book, at source.Range, block string) 
 			known = append(known, rule.ID)
 		}
 	}
-	return &source.Problem{
+	p := &source.Problem{
 		Kind: "unknown_rule", Message: fmt.Sprintf("no rule in force has the id %q", id), Block: block,
-		Expected: "the id of a rule in force", Found: id, Near: source.Nearest(id, known), At: at,
+		Expected: "the id of a rule in force", Found: id, At: at,
 	}
+	suggest(p, known)
+	return p
 }

@@ -16,7 +16,7 @@ import (
 // BookInUse is one codebook that judged at least one design of the run.
 type BookInUse struct {
 	Name, Version, Edition, Digest string
-	Embedded                       bool
+	Embedded, Archive              bool // part of the program; read from an archive, whose bytes Digest is over and not its files
 	Parameters                     []ParameterInUse
 	Rules                          []RuleInUse
 }

@@ -51,9 +51,9 @@ type Options struct {
 
 // Run judges every design under the paths. What is wrong with a path, a file or
 // a codebook is in the result; the error is the context's, that of Each, or says
-// that the options make no sense. Where the context ended the run there is a
-// result beside the error: it holds what was judged until then, and one of its
-// problems says how much that is.
+// that the options make no sense. Where the context ended the run, or the program
+// itself failed, there is a result beside the error: it holds what was judged until
+// then, and one of its problems says how much that is.
 func Run(ctx context.Context, o Options) (*Result, error) {
 	if o.Disk == nil || o.Embedded == nil {
 		return nil, errors.New("judging designs: no file system or no codebooks were handed down")
@@ -72,18 +72,22 @@ func Run(ctx context.Context, o Options) (*Result, error) {
 	}
 	result.Problems = append(result.Problems, problems...)
 	counted := counter{reject: o.RejectFrom, baseline: accepted != nil}
+	var handed error
 	judged := judgeAll(ctx, o, accepted, jobs, func(d *DesignResult) error {
 		counted.add(d)
 		if o.Each != nil {
-			return o.Each(d)
+			handed = o.Each(d)
+			return handed
 		}
 		result.Designs = append(result.Designs, *d)
 		return nil
 	})
-	if judged != nil && ctx.Err() == nil {
-		return nil, judged
-	}
-	if judged != nil {
+	switch {
+	case handed != nil && ctx.Err() == nil:
+		return nil, handed
+	case judged != nil && ctx.Err() == nil:
+		result.Problems = append(result.Problems, brokenOff(judged, counted.summary.Designs, len(jobs)))
+	case judged != nil:
 		result.Problems = append(result.Problems, interrupted(counted.summary.Designs, len(jobs)))
 	}
 	accepted.use(result, &counted)

@@ -215,7 +215,7 @@ func TestPinnedDigest(t *testing.T) {
 	moved := pin(digest)
 	moved["shop/books/house/calm/rule.rego"] += "\n# moved on\n"
 	r := run(t, moved, nil)
-	if r.Exit != 2 || !strings.Contains(r.Problems.Error(), "not the one that was pinned") {
+	if r.Exit != 2 || !strings.Contains(r.Problems.Error(), "the folder's files have another digest than the one in workshop.hcl. A folder's digest is of its files") {
 		t.Errorf("with another content: %v", told(r))
 	}
 }

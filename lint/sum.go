@@ -98,10 +98,12 @@ func unknownRules(selection []string, jobs []job) source.Problems {
 		if known[wanted] || unusable[book] && !known[book] {
 			continue
 		}
-		problems = append(problems, source.Problem{
+		p := source.Problem{
 			Kind: "unknown_rule", Message: fmt.Sprintf("no rule or codebook in force is named %q", wanted),
-			Expected: "a rule or a codebook in force", Found: wanted, Near: source.Nearest(wanted, names),
-		})
+			Expected: "a rule or a codebook in force", Found: wanted,
+		}
+		suggest(&p, names)
+		problems = append(problems, p)
 	}
 	return problems
 }
@@ -149,6 +151,9 @@ func sameParameter(a, b ParameterInUse) bool {
 func bookInUse(b *judge.Book, r *room) BookInUse {
 	own := b.Codebook()
 	in := BookInUse{Name: b.Name(), Version: own.Version, Edition: own.Edition, Digest: b.Digest(), Embedded: b.Embedded()}
+	if p := r.parcels[b.Name()]; p != nil && !in.Embedded {
+		in.Archive = p.digest != ""
+	}
 	for i := range own.Parameters {
 		p := &own.Parameters[i]
 		set, ok := r.parameters[b.Name()][p.Name]
@@ -281,6 +286,13 @@ func (c *counter) end(r *Result) (Summary, int) {
 		return s, 2
 	}
 	return s, c.exit
+}
+
+// brokenOff says why a run ended before its end, and how far it came.
+func brokenOff(err error, judged, of int) source.Problem {
+	p := interrupted(judged, of)
+	p.Kind, p.Message = "failure", err.Error()+"; "+strings.TrimPrefix(p.Message, "interrupted: ")
+	return p
 }
 
 // interrupted says how far a run came that was called off.

@@ -140,7 +140,7 @@ func TestSheetInBrowser(t *testing.T) {
 			file := filepath.Join(t.TempDir(), name+".html")
 			s, _, said := testStreams(nil)
 			if code := run(t.Context(), []string{"sheet", design, "-o", file}, s); code > 1 {
-				t.Fatalf("exit state %d: %s", code, said)
+				t.Fatalf("exit status %d: %s", code, said)
 			}
 			var w overheard
 			ctx, stop := chromedp.NewContext(browser, chromedp.WithListener(w.note))
@@ -217,7 +217,7 @@ func factsOf(t *testing.T, design string) map[string]json.RawMessage {
 	t.Helper()
 	s, out, said := testStreams(nil)
 	if code := run(t.Context(), []string{"facts", design, "--as", "json"}, s); code != 0 {
-		t.Fatalf("facts of %s: exit state %d: %s", design, code, said)
+		t.Fatalf("facts of %s: exit status %d: %s", design, code, said)
 	}
 	var doc map[string]json.RawMessage
 	if err := json.Unmarshal(out.Bytes(), &doc); err != nil {

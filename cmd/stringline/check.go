@@ -13,6 +13,7 @@ import (
 	"stringline/lint/report"
 	"stringline/lint/survey"
 	"stringline/lint/verdict"
+	"stringline/schema/source"
 )
 
 func (s *streams) check(code *int) *cobra.Command {
@@ -22,7 +23,7 @@ func (s *streams) check(code *int) *cobra.Command {
 		Long: "Judges every design under the paths (the working folder where none is named;\n" +
 			"- reads one design from standard input). Shows deficiencies, what could not be\n" +
 			"judged and why, the headroom of every limit, and what was assumed.\n\n" +
-			"Exit state 0: nothing found at or above the grade to reject. 1: findings.\n" +
+			"Exit status 0: nothing found at or above the grade to reject. 1: findings.\n" +
 			"2: something could not be read, a verdict is void, no design was found, or a\n" +
 			"rule that is named anywhere is not known. --rule and --trust may be repeated.\n\n" +
 			"--as json follows schema/check.schema.json. For CI and code hosts: sarif (SARIF\n" +
@@ -37,7 +38,7 @@ func (s *streams) check(code *int) *cobra.Command {
 	}
 	option := c.Flags()
 	option.String("as", "text", "`FORM` of the output: "+strings.Join(checkForms, ", "))
-	option.String("reject-from", "fix", "least `GRADE` with exit state 1: stop, fix or advise")
+	option.String("reject-from", "fix", "least `GRADE` with exit status 1: stop, fix or advise")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	option.String("baseline", "", "go by `FILE`, a list of findings that were accepted")
 	option.Bool("accept", false, "accept what is found: write the baseline anew")
@@ -108,10 +109,20 @@ func (s *streams) checked(ctx context.Context, form string, page report.Page, r 
 	result, err := s.judge(ctx, r)
 	s.closing.Store(true)
 	if result == nil {
-		return s.fail(err)
+		s.say(err.Error())
+		if form == "text" {
+			return 2
+		}
+		// A reader of the output finds it whole, with what was wrong in it.
+		result = &lint.Result{Version: programVersion, Date: r.date, RejectFrom: r.rejectFrom, Exit: 2,
+			Problems: source.Problems{{Kind: "failure", Message: err.Error()}}}
+		if sink.End(result) != nil { // what cannot be written is said already
+			return 2
+		}
+		return out.end(2)
 	}
 	for _, p := range result.Problems {
-		if p.Kind == "interrupted" {
+		if p.Kind == "interrupted" || p.Kind == "failure" {
 			s.say(p.Message)
 		}
 	}

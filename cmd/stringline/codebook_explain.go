@@ -19,7 +19,7 @@ func (s *streams) codebookExplain(code *int) *cobra.Command {
 			"where it comes from and how that was read, its parameters and tables, its Rego.\n" +
 			"With a design: how the rule judged it, with the workings, and why it did not\n" +
 			"apply. A codebook is named by its name, or by its folder (with a / in it).\n\n" +
-			"Exit state 2 where something could not be read or a verdict is void.",
+			"Exit status 2 where something could not be read or a verdict is void.",
 		Example: "  stringline codebook explain limits.cold_voltage\n" +
 			"  stringline codebook explain limits.cold_voltage huts/larch-col.design.hcl\n" +
 			"  stringline codebook explain --as markdown limits > limits.md",

@@ -17,7 +17,7 @@ func (s *streams) codebookList(code *int) *cobra.Command {
 		Long: "Lists the codebooks in force for a design, or for any design in a folder (the\n" +
 			"working folder where none is named): version, edition, digest, the parameters\n" +
 			"and where each was set, the rules with their grades and where one was changed.\n\n" +
-			"Exit state 2 where something could not be read.",
+			"Exit status 2 where something could not be read.",
 		Example: "  stringline codebook list\n" +
 			"  stringline codebook list --as json huts/larch-col.design.hcl",
 		Args: func(_ *cobra.Command, args []string) error {

@@ -15,12 +15,12 @@ func (s *streams) codebookTest(code *int) *cobra.Command {
 	c := &cobra.Command{
 		Use:   "test [FOLDER | NAME]...",
 		Short: "run the own tests of codebooks",
-		Long: "Tests codebooks: a folder (the working folder where none is named), or one that\n" +
-			"comes with the program by its name. Each rule's Rego tests are run, its two\n" +
+		Long: "Tests codebooks: a folder (the working folder where none is named), or by its\n" +
+			"name one that comes with the program or that the workshop names. Each rule's Rego tests are run, its two\n" +
 			"example designs judged, every attribute that its verdicts rest on taken out, and\n" +
 			"small mistakes put into the rule one at a time: somebody must notice each.\n" +
 			"The tests of a folder run inside this program: name only books that you trust.\n\n" +
-			"Exit state 0: nothing found. 1: a test failed, or a mutant passed unnoticed.\n" +
+			"Exit status 0: nothing found. 1: a test failed, or a mutant went unnoticed.\n" +
 			"2: a codebook could not be loaded. --rule may be repeated.",
 		Example: "  stringline codebook test codebooks/county\n" +
 			"  stringline codebook test --rule limits.cold_voltage limits\n" +

@@ -26,7 +26,7 @@ func (s *streams) commission(code *int) *cobra.Command {
 			"not measured says so. - reads the design from standard input.\n\n" +
 			"Without --cell-temperature and --irradiance what is due in light stays an\n" +
 			"empty entry, and tables say what to expect over warmth and light.\n\n" +
-			"Exit state 0: nothing found at or above the grade to reject, and no recorded\n" +
+			"Exit status 0: nothing found at or above the grade to reject, and no recorded\n" +
 			"reading outside its band. 1: findings, or such a reading, or one that cannot\n" +
 			"be judged. 2: something could not be read, or a verdict is void.",
 		Example: "  stringline commission huts/larch-col.design.hcl\n" +
@@ -38,7 +38,7 @@ func (s *streams) commission(code *int) *cobra.Command {
 	option.String("as", "text", "`FORM` of the output: text or json")
 	option.String("cell-temperature", "", "`TEMPERATURE` of the cells, as measured: 41degC")
 	option.String("irradiance", "", "`LIGHT` in the plane of the array, as measured: 820W/m2")
-	option.String("reject-from", "fix", "least `GRADE` with exit state 1: stop, fix or advise")
+	option.String("reject-from", "fix", "least `GRADE` with exit status 1: stop, fix or advise")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {

@@ -30,7 +30,7 @@ func (s *streams) compare(code *int) *cobra.Command {
 			"file, parts, codebooks and weather; the newer one is the files as they lie\n" +
 			"there, or another commit (--until). git is only read. Both sides are judged by\n" +
 			"this program, with the codebooks that it comes with, as on one day.\n\n" +
-			"Exit state 0: nothing got worse. 1: something did. That is: a finding that was\n" +
+			"Exit status 0: nothing got worse. 1: something did. That is: a finding that was\n" +
 			"none, or is new with its subject, rule or design; one that breaks where it was\n" +
 			"unproven; one of a higher grade; one further past its limit. Headroom that is\n" +
 			"lost while a limit is still met is shown and is not worse, unless\n" +
@@ -47,7 +47,7 @@ func (s *streams) compare(code *int) *cobra.Command {
 	option.String("as", "text", "`FORM` of the output: text, markdown or json")
 	option.String("since", "", "compare with a `COMMIT`: a branch, a tag, HEAD~1")
 	option.String("until", "", "end at a `COMMIT`; default the files as they lie there")
-	option.String("reject-from", "advise", "least `GRADE` with exit state 1: stop, fix or advise")
+	option.String("reject-from", "advise", "least `GRADE` with exit status 1: stop, fix or advise")
 	option.String("headroom-below", "", "`SHARE` that headroom must not fall below: \"5 %\"")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	option.Bool("all", false, "show every limit and fact that moved")
@@ -84,7 +84,7 @@ func (s *streams) compare(code *int) *cobra.Command {
 	return c
 }
 
-// comparison compares as the arguments ask and gives the exit state. No comparison
+// comparison compares as the arguments ask and gives the exit status. No comparison
 // and no error: there is nothing to compare, and that was said.
 func (s *streams) comparison(c *cobra.Command, args []string) (*compare.Comparison, int, error) {
 	var o compare.Options
@@ -138,7 +138,7 @@ func (s *streams) comparison(c *cobra.Command, args []string) (*compare.Comparis
 	if err != nil {
 		return nil, 2, err
 	}
-	if driver { // git takes any other exit state for a driver that failed
+	if driver { // git takes any other exit status for a driver that failed
 		return found, 0, nil
 	}
 	return found, found.Exit, nil

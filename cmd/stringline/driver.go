@@ -71,7 +71,7 @@ func handedOn(name string) ([]byte, error) {
 // overlay is the disk with one file's text in place of its own; without that file
 // where the text is nil.
 type overlay struct {
-	disk disk
+	disk survey.Disk
 	name string // absolute
 	text []byte
 }

@@ -66,7 +66,7 @@ func (s *streams) facts(code *int) *cobra.Command {
 	return c
 }
 
-// oneDesign judges exactly one design. The exit state is 2 where something of
+// oneDesign judges exactly one design. The exit status is 2 where something of
 // it could not be read: facts that rest on it are unknown then.
 func (s *streams) oneDesign(c *cobra.Command, path string) (*lint.DesignResult, int, error) {
 	one := request{paths: []string{path}, date: s.now().Format(time.DateOnly)}

@@ -29,7 +29,7 @@ func (s *streams) fit(code *int) *cobra.Command {
 			"--take N writes arrangement N into a copy of the design, comments kept. The copy\n" +
 			"stands in the design's folder, since its paths are relative to it. Look at it\n" +
 			"with compare; to go on with it, move it into the place of the design.\n\n" +
-			"Exit state 0: an arrangement meets every rule (with --take: this one does).\n" +
+			"Exit status 0: an arrangement meets every rule (with --take: this one does).\n" +
 			"1: none does. 2: something could not be read.",
 		Example: "  stringline fit farm.design.hcl\n" +
 			"  stringline fit farm.design.hcl --panels \"slate-410=9,dusk-380=2\"\n" +

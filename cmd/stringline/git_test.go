@@ -352,7 +352,7 @@ func TestManyDesigns(t *testing.T) {
 	s.dir = func() (string, error) { return dir, nil }
 	code := run(t.Context(), []string{"compare", "--since", "HEAD"}, s)
 	if want := fmt.Sprintf("%d designs compared: 2 changed, %d the same, %d new, 2 gone", 2*atOnce+13, atOnce+6, atOnce+3); !strings.Contains(strings.Join(strings.Fields(out.String()), " "), want) {
-		t.Errorf("exit state %d, said %q, not %q:\n%s", code, said, want, out)
+		t.Errorf("exit status %d, said %q, not %q:\n%s", code, said, want, out)
 	}
 	if strings.Contains(out.String(), "10.design.hcl, was") {
 		t.Error("one of two that are alike is said to have moved")

@@ -18,7 +18,7 @@ var guideBlock = regexp.MustCompile("(?s)<!-- guide: ([a-z]+)([^\n]*) -->\n```[a
 
 // TestGuide follows the guide of DEVELOPERS.md literally: each block marked
 // "guide: write FILE" or "append FILE" becomes that file, each line of "run
-// [STATE]" is run and ends with that exit state, and each "shows" stands word for
+// [STATE]" is run and ends with that exit status, and each "shows" stands word for
 // word in what the last command put out.
 func TestGuide(t *testing.T) {
 	text, err := os.ReadFile("../../DEVELOPERS.md")

@@ -37,7 +37,7 @@ func manyHuts(t testing.TB, dir string, n int) {
 }
 
 // TestInterrupt calls a run off when its first piece of output comes: what was
-// judged is told, the output can be read, and the exit state is 2.
+// judged is told, the output can be read, and the exit status is 2.
 func TestInterrupt(t *testing.T) {
 	dir := t.TempDir()
 	const huts = 60
@@ -53,7 +53,7 @@ func TestInterrupt(t *testing.T) {
 				return out.Write(p)
 			})
 			if code := run(ctx, []string{"check", "--as", form}, s); code != 2 {
-				t.Errorf("exit state %d", code)
+				t.Errorf("exit status %d", code)
 			}
 			var judged, of int
 			if _, err := fmt.Sscanf(strings.TrimPrefix(said.String(), "stringline: "), "interrupted: %d of %d designs", &judged, &of); err != nil || of != huts || judged < 1 || judged >= huts {
@@ -103,7 +103,7 @@ func TestGrowing(t *testing.T) {
 			return len(p), nil
 		})
 		if code := run(t.Context(), []string{"check", "--as", "json"}, s); code != c.want {
-			t.Errorf("with %v: exit state %d, said %s", c.fail, code, said)
+			t.Errorf("with %v: exit status %d, said %s", c.fail, code, said)
 		}
 	}
 }
@@ -130,7 +130,7 @@ func BenchmarkCheck(b *testing.B) {
 						return len(p), nil
 					})
 					if code := run(b.Context(), []string{"check", "--as", form}, s); code != 0 {
-						b.Fatalf("exit state %d: %s", code, said)
+						b.Fatalf("exit status %d: %s", code, said)
 					}
 				}
 				b.ReportMetric(float64(written)/float64(n), "bytes-out/design")

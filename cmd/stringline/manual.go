@@ -82,6 +82,7 @@ var (
 		{"*.epw", "A weather file, where a site names one."},
 	}
 	manualEnvironment = [][2]string{
+		{"COLUMNS", "A whole number: the width of text for people, on a terminal and elsewhere (used from 40 to 100; help from 32)."},
 		{"NO_COLOR", "Not empty: no color, unless --color asks for it."},
 		{"CLICOLOR_FORCE", "Neither empty nor 0: color also where no terminal is."},
 		{"TERM", "dumb: no color and no progress."},

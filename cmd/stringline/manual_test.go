@@ -22,7 +22,7 @@ func manualText(t *testing.T) string {
 	t.Helper()
 	s, out, said := testStreams(nil)
 	if code := run(t.Context(), []string{"help", "--manual"}, s); code != 0 || said.Len() > 0 {
-		t.Fatalf("exit state %d, said %q", code, said)
+		t.Fatalf("exit status %d, said %q", code, said)
 	}
 	return out.String()
 }
@@ -164,7 +164,7 @@ func TestListedWords(t *testing.T) {
 			s, _, said := testStreams(nil)
 			args := append(strings.Fields(c.CommandPath())[1:], "--"+f.Name, "sideways", "../../examples/hut/hut.design.hcl", "../../examples/hut/hut.design.hcl")
 			if code := run(t.Context(), args[:min(len(args), len(strings.Fields(c.CommandPath()))+3)], s); code != 2 {
-				t.Errorf("%v: exit state %d", args, code)
+				t.Errorf("%v: exit status %d", args, code)
 			}
 			for _, word := range list {
 				if text := said.String(); strings.Contains(text, "there are ") && !strings.Contains(text, word) {

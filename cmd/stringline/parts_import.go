@@ -47,7 +47,7 @@ func (s *streams) partsImport(code *int) *cobra.Command {
 			"Nothing is guessed: what is not clear is refused at its line and column. An empty\n" +
 			"cell, -, ? or n/a is a value that the sheet does not tell, and is left out. A\n" +
 			"decimal comma is taken where it cannot part thousands, or with --decimal comma.\n\n" +
-			"Exit state 0: all rows are written. 1: with --keep-good, some were refused and the\n" +
+			"Exit status 0: all rows are written. 1: with --keep-good, some were refused and the\n" +
 			"others are written. 2: nothing is written.",
 		Example: "  stringline parts import panels.csv --part panel -o parts/panels.parts.hcl\n" +
 			"  stringline parts import list.csv --columns map.csv --decimal comma -o store.parts.hcl",

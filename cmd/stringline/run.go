@@ -15,7 +15,7 @@ import (
 	"stringline/schema/source"
 )
 
-// run is the whole program: arguments in, exit state out. 0: nothing found at
+// run is the whole program: arguments in, exit status out. 0: nothing found at
 // or above the grade to reject. 1: findings. 2: something could not be read, a
 // verdict is void, or the command line is wrong.
 func run(ctx context.Context, args []string, s *streams) (code int) {
@@ -27,7 +27,7 @@ func run(ctx context.Context, args []string, s *streams) (code int) {
 	return code
 }
 
-// commands builds the command tree. A command sets the exit state through code;
+// commands builds the command tree. A command sets the exit status through code;
 // an error that it returns is about its arguments.
 func (s *streams) commands(code *int) *cobra.Command {
 	root := &cobra.Command{

@@ -60,22 +60,22 @@ func TestWrite(t *testing.T) {
 	build := func(w io.Writer) error { _, err := io.WriteString(w, "text"); return err }
 	s, out, said := testStreams(nil)
 	if code := s.write(1, build); code != 1 || out.String() != "text" || said.Len() > 0 {
-		t.Errorf("exit state %d, wrote %q, said %q", code, out, said)
+		t.Errorf("exit status %d, wrote %q, said %q", code, out, said)
 	}
 	s.out = failing{&os.PathError{Op: "write", Path: "out", Err: syscall.EPIPE}}
 	if code := s.write(1, build); code != 1 || said.Len() > 0 {
-		t.Errorf("a reader that went away: exit state %d, said %q", code, said)
+		t.Errorf("a reader that went away: exit status %d, said %q", code, said)
 	}
 	s.out = failing{syscall.ENOSPC}
 	if code := s.write(0, build); code != 2 || !strings.Contains(said.String(), "writing the output") {
-		t.Errorf("a full disk: exit state %d, said %q", code, said)
+		t.Errorf("a full disk: exit status %d, said %q", code, said)
 	}
 	said.Reset()
 	out.Reset()
 	s.out = out
 	code := s.write(0, func(w io.Writer) error { _ = build(w); return errors.New("doing it: no") })
 	if code != 2 || out.Len() > 0 || said.String() != "stringline: doing it: no\n" {
-		t.Errorf("a failing output: exit state %d, wrote %q, said %q", code, out, said)
+		t.Errorf("a failing output: exit status %d, wrote %q, said %q", code, out, said)
 	}
 }
 
@@ -159,13 +159,28 @@ func TestDiskIsConfined(t *testing.T) {
 	}
 }
 
-// TestRunStopsWhenAsked: a run whose context is over ends with exit state 2, and
+// TestRunStopsWhenAsked: a run whose context is over ends with exit status 2, and
 // says that nothing was judged.
 func TestRunStopsWhenAsked(t *testing.T) {
 	ctx, cancel := context.WithCancel(context.Background())
 	cancel()
 	s, out, said := testStreams(nil)
 	if code := run(ctx, []string{"check", "../../examples/hut"}, s); code != 2 || !strings.Contains(out.String(), "interrupted: 0 of 2 designs") || !strings.HasPrefix(said.String(), "stringline: interrupted: 0 of 2 designs") {
-		t.Errorf("exit state %d, wrote %q, said %q", code, out, said)
+		t.Errorf("exit status %d, wrote %q, said %q", code, out, said)
+	}
+}
+
+// COLUMNS sets the width whether or not there is a terminal, which it overrules;
+// what is no positive whole number counts for nothing (POSIX, Base Definitions, 8.3).
+func TestWidthWanted(t *testing.T) {
+	for _, c := range []struct {
+		columns        string
+		terminal, want int
+	}{
+		{"", 0, 0}, {"", 132, 132}, {"60", 0, 60}, {"60", 132, 60}, {"0", 132, 132}, {"-5", 132, 132}, {"wide", 90, 90}, {"40.5", 90, 90}, {" 60", 90, 90}, {"99999999999", 90, 90},
+	} {
+		if got := widthWanted(c.columns, c.terminal); got != c.want {
+			t.Errorf("COLUMNS=%q on %d columns: %d, want %d", c.columns, c.terminal, got, c.want)
+		}
 	}
 }

@@ -24,7 +24,7 @@ func TestMain(m *testing.M) {
 // TestScripts runs command-line stories over the real program. Besides the
 // usual commands a script has:
 //
-//	exits STATE ARGS...   runs stringline and wants that exit state
+//	exits STATE ARGS...   runs stringline and wants that exit status
 //	edit FILE OLD NEW     changes one place of a file, which must be there
 //	example NAME          copies a workshop of examples/ to NAME
 //	full ARGS...          runs stringline with standard output on a full disk
@@ -72,7 +72,7 @@ func exits(ts *testscript.TestScript, neg bool, args []string) {
 		got = exit.ExitCode()
 	}
 	if got != want {
-		ts.Fatalf("stringline %s: exit state %d, want %d", strings.Join(args[1:], " "), got, want)
+		ts.Fatalf("stringline %s: exit status %d, want %d", strings.Join(args[1:], " "), got, want)
 	}
 }
 
@@ -139,7 +139,7 @@ func TestExamplesFitTheSchemas(t *testing.T) {
 			}
 			s, out, said := testStreams(nil)
 			if code := run(t.Context(), append(c.args, design), s); code > 1 {
-				t.Errorf("%v %s: exit state %d, said %q", c.args, design, code, said)
+				t.Errorf("%v %s: exit status %d, said %q", c.args, design, code, said)
 			}
 			doc, err := jsonschema.UnmarshalJSON(out)
 			if err != nil {
@@ -166,13 +166,13 @@ func TestComparisonsFitTheSchema(t *testing.T) {
 		code := run(t.Context(), []string{"compare", "--as", "json", "../../examples/" + pair[0], "../../examples/" + pair[1]}, s)
 		doc, err := jsonschema.UnmarshalJSON(out)
 		if err != nil {
-			t.Fatalf("%v: exit state %d, %v, said %q", pair, code, err, said)
+			t.Fatalf("%v: exit status %d, %v, said %q", pair, code, err, said)
 		}
 		if err := schema.Validate(doc); err != nil {
 			t.Errorf("%v: %v", pair, err)
 		}
 		if exit := doc.(map[string]any)["exit"]; fmt.Sprint(exit) != fmt.Sprint(code) {
-			t.Errorf("%v: exit state %d, the document says %v", pair, code, exit)
+			t.Errorf("%v: exit status %d, the document says %v", pair, code, exit)
 		}
 	}
 }

@@ -25,7 +25,7 @@ func (s *streams) sheet(code *int) *cobra.Command {
 			"Letter. --diagram writes one picture as SVG: oneline, iv.CHARGER.N, day.CHARGER or\n" +
 			"year; --parts csv the parts list. - reads the design from standard input; -o -\n" +
 			"writes to standard output. A file is written whole or not at all.\n\n" +
-			"Exit state as that of check: 1 where something is found against the design, and\n" +
+			"Exit status as that of check: 1 where something is found against the design, and\n" +
 			"the sheet is written all the same and says so.",
 		Example: "  stringline sheet huts/larch-col.design.hcl -o larch-col.html\n" +
 			"  stringline sheet huts/larch-col.design.hcl --diagram iv.main.1 -o iv.svg\n" +
@@ -38,7 +38,7 @@ func (s *streams) sheet(code *int) *cobra.Command {
 	option.String("parts", "", "write the parts list alone, in `FORM` csv")
 	option.String("cell-temperature", "", "`TEMPERATURE` that the meters are expected at: 41degC")
 	option.String("irradiance", "", "`LIGHT` that the meters are expected at: 820W/m2")
-	option.String("reject-from", "fix", "least `GRADE` with exit state 1: stop, fix or advise")
+	option.String("reject-from", "fix", "least `GRADE` with exit status 1: stop, fix or advise")
 	option.String("date", "", "`DAY` that ends waivers, as 2026-05-02; default today")
 	outsideOptions(c)
 	c.RunE = func(c *cobra.Command, args []string) error {
@@ -118,7 +118,7 @@ func (want *sheetRequest) known(d *lint.DesignResult) error {
 	return sheet.Diagram(io.Discard, d, want.diagram)
 }
 
-// deliver writes what is asked for and gives the exit state, which it tells.
+// deliver writes what is asked for and gives the exit status, which it tells.
 func (s *streams) deliver(want *sheetRequest, r *lint.Result, d *lint.DesignResult) int {
 	build := func(w io.Writer) error {
 		switch {

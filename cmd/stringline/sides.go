@@ -6,6 +6,8 @@ import (
 
 	"stringline/lint"
 	"stringline/lint/compare"
+	"stringline/lint/survey"
+	"stringline/schema/source"
 )
 
 // side is what one side of a comparison judges.
@@ -40,10 +42,17 @@ const atOnce = 48
 // compareSides judges both sides and compares them.
 func (s *streams) compareSides(ctx context.Context, b *sides, o compare.Options) (*compare.Comparison, error) {
 	if b.was.absent && b.now.absent {
-		return nil, fmt.Errorf("%s: neither side has it", b.given)
+		near := ""
+		if _, problems := survey.Find(s.disk, b.now.dir, []string{slashed(b.given)}); len(problems) > 0 && problems[0].Near != "" {
+			near = fmt.Sprintf("; did you mean %q?", problems[0].Near)
+		}
+		return nil, fmt.Errorf("%s: neither side has it%s", b.given, near)
 	}
 	was, wasProblems := s.designsOf(&b.was)
 	now, nowProblems := s.designsOf(&b.now)
+	if b.single && (len(was) == 0 && len(wasProblems) > 0 || len(now) == 0 && len(nowProblems) > 0) {
+		return nothingToCompare(b, o, wasProblems, nowProblems), nil
+	}
 	if len(was) <= atOnce && len(now) <= atOnce {
 		return s.compareSome(ctx, b, o, b.was.paths, b.now.paths)
 	}
@@ -59,6 +68,14 @@ func (s *streams) compareSides(ctx context.Context, b *sides, o compare.Options)
 	parts[0].Was.Problems = append(parts[0].Was.Problems, wasProblems...)
 	parts[0].Now.Problems = append(parts[0].Now.Problems, nowProblems...)
 	return compare.Join(parts...), nil
+}
+
+// nothingToCompare tells why a side that was named holds no design. The other
+// side's are not laid beside it: they would read as if they were gone, or new.
+func nothingToCompare(b *sides, o compare.Options, was, now source.Problems) *compare.Comparison {
+	o.Was = compare.Run{Label: b.was.label, Result: &lint.Result{Version: programVersion, Date: b.was.date, Problems: was}}
+	o.Now = compare.Run{Label: b.now.label, Result: &lint.Result{Version: programVersion, Date: b.now.date, Problems: now}}
+	return compare.Runs(o)
 }
 
 // compareSome judges and compares the designs at some paths; a side without paths

@@ -84,7 +84,7 @@ func BenchmarkCompareNew(b *testing.B) {
 				s.dir = func() (string, error) { return dir, nil }
 				s.out = io.Discard
 				if code := run(b.Context(), []string{"compare", "old", "new"}, s); code > 1 {
-					b.Fatalf("exit state %d: %s", code, said)
+					b.Fatalf("exit status %d: %s", code, said)
 				}
 			}
 			b.ReportMetric(float64(peak.Load())/1e6, "peak-MB")

@@ -119,6 +119,9 @@ func (s *streams) answers(c *cobra.Command) (starter.Answers, error) {
 				return nil, fmt.Errorf("--%w", err)
 			}
 			answers.Set(q.Option, answer)
+			if err := answers.Fits(q.Option); err != nil && s.inTerminal { // before more is asked
+				return nil, fmt.Errorf("--%w", err)
+			}
 		case s.inTerminal:
 			if err := s.ask(in, q, answers); err != nil {
 				return nil, err
@@ -167,7 +170,10 @@ func (s *streams) ask(in *bufio.Reader, q starter.Question, answers starter.Answ
 		answer, wrong := q.Check(line)
 		if wrong == nil {
 			answers.Set(q.Option, answer)
-			return nil
+			if wrong = answers.Fits(q.Option); wrong == nil {
+				return nil
+			}
+			delete(answers, q.Option)
 		}
 		s.prompt("  " + report.Escape(wrong.Error()) + "\n")
 		if err != nil {
@@ -271,13 +277,14 @@ func started(out report.Start, files []starter.File, answers starter.Answers, ju
 			out.Unknown = append(out.Unknown, q.Option)
 		}
 	}
-	if answers["plan"] != "yes" {
-		out.Unknown = append(out.Unknown, "plan")
-	}
+	out.PlanOpen = answers["plan"] != "yes"
 	for i := range judged.Designs {
 		for _, v := range judged.Designs[i].Verdicts {
 			if v.Finding() {
 				out.Findings = append(out.Findings, v)
+				if v.Grade.Rank() <= judged.RejectFrom.Rank() {
+					out.Refused++
+				}
 			}
 		}
 	}

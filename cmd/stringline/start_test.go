@@ -14,15 +14,17 @@ func TestStartAsks(t *testing.T) {
 	s, out, said := testStreams(nil)
 	s.inTerminal = true
 	answers := []string{
-		"Larch Col hut", "", "", "iec", "46.5deg", "", "", "-20", "-27 degC", "29 degC", "", "", "12 m",
-		"24 V", "lifepo4", "2", "5 degC", "30 degC", "3.5", "4", "60 W", "4", "", "",
+		"Larch Col hut", "", "", "iec", "46.5deg", "", "", "-20", "-27 degC", "-28 degC", "29 degC", "", "", "12 m",
+		"24 V", "lifepo4", "2", "5 degC", "4 degC", "30 degC", "3.5", "5", "4", "60 W", "4", "", "",
 	}
 	s.in = strings.NewReader(strings.Join(answers, "\n") + "\n")
 	if code := run(t.Context(), []string{"start", dir, "--place", "building"}, s); code != 0 {
-		t.Fatalf("exit state %d: %s", code, said)
+		t.Fatalf("exit status %d: %s", code, said)
 	}
 	for _, want := range []string{
 		"Which code is in force there?\n", "It judges conductors", "(us_2023, iec, marine, vehicle, none) ",
+		"hottest: coldest, -27 degC, is above hottest, -28 degC\n  (such as 29 degC; empty: left out) ",
+		"bank-hottest: bank-coldest, 5 degC, is above bank-hottest, 4 degC\n", "panels: 5 do not make strings of 2, as 24 V needs them\n",
 		"code: nothing can be drawn without it", `found "-20" without a unit`, "panels: expected a whole number, found 3.5",
 		"(such as -27 degC; empty: left out) ", "(yes, no; empty: no) ",
 	} {
@@ -35,7 +37,7 @@ func TestStartAsks(t *testing.T) {
 			t.Errorf("asked needlessly: %q", none)
 		}
 	}
-	if !strings.Contains(out.String(), "Not known, so left out of the design: longitude, elevation, tilt, azimuth,\nplan.") {
+	if !strings.Contains(out.String(), "Not known, so left out of the design: longitude, elevation, tilt, azimuth.\nWhat a build must keep as planned stands in the design as comments") {
 		t.Errorf("put out:\n%s", out)
 	}
 	text, err := os.ReadFile(filepath.Join(dir, "larch-col-hut.design.hcl"))
@@ -44,6 +46,19 @@ func TestStartAsks(t *testing.T) {
 	}
 	if info, err := os.Stat(filepath.Join(dir, "hooks", "pre-commit")); err != nil || info.Mode().Perm()&0o111 == 0 {
 		t.Errorf("the hook cannot be run: %v, %v", info, err)
+	}
+}
+
+// An option that does not go with one before it ends the questions at once.
+func TestStartRefusesOptionsBeforeItAsks(t *testing.T) {
+	s, _, said := testStreams(nil)
+	s.inTerminal = true
+	s.in = strings.NewReader(strings.Repeat("\n", 3) + "iec\n" + strings.Repeat("\n", 40))
+	if code := run(t.Context(), []string{"start", filepath.Join(t.TempDir(), "cabin"), "--place", "building", "--title", "x", "--coldest=20degC", "--hottest=10degC"}, s); code != 2 {
+		t.Errorf("exit status %d", code)
+	}
+	if !strings.Contains(said.String(), "--hottest: coldest, 20 degC, is above hottest, 10 degC") || strings.Contains(said.String(), "Tilt of the panels") {
+		t.Errorf("said %q", said)
 	}
 }
 
@@ -58,7 +73,7 @@ func TestStartRefusesBeforeItAsks(t *testing.T) {
 		s.inTerminal = true
 		s.in = strings.NewReader("A hut\n")
 		if code := run(t.Context(), []string{"start", dir}, s); code != 2 {
-			t.Errorf("%s: exit state %d", name, code)
+			t.Errorf("%s: exit status %d", name, code)
 		}
 		if !strings.Contains(said.String(), name+" is there already; nothing is written over") || strings.Contains(said.String(), "What is the system called?") {
 			t.Errorf("%s: said %q", name, said)
@@ -73,7 +88,7 @@ func TestStartEndsEarly(t *testing.T) {
 	s.inTerminal = true
 	s.in = strings.NewReader("A hut\n\x1b[2Jcastle\n")
 	if code := run(t.Context(), []string{"start", dir}, s); code != 2 {
-		t.Errorf("exit state %d", code)
+		t.Errorf("exit status %d", code)
 	}
 	if !strings.Contains(said.String(), "the input ended at the question for place; nothing was written") || strings.Contains(said.String(), "\x1b") {
 		t.Errorf("said %q", said)

@@ -3,10 +3,13 @@ package main
 import (
 	"io"
 	"os"
+	"strconv"
 	"sync/atomic"
 	"time"
 
 	"github.com/mattn/go-isatty"
+
+	"stringline/lint/survey"
 )
 
 // streams are all that the program knows of the process around it: what it
@@ -18,11 +21,11 @@ type streams struct {
 	outTerminal bool // out is a terminal; errTerminal likewise
 	errTerminal bool
 	inTerminal  bool // a person can be asked
-	width       int  // of the terminal in columns, 0 where it is not known
+	width       int  // of text for people in columns, 0 where nothing tells
 	env         func(name string) string
 	dir         func() (string, error)
 	now         func() time.Time
-	disk        disk
+	disk        survey.Disk
 	git         func() (git, error) // finds the git program; nil: there is none
 	closing     atomic.Bool         // the run is over and its output is being written
 }
@@ -38,5 +41,16 @@ func processStreams() *streams {
 	if s.outTerminal {
 		s.width = terminalWidth(os.Stdout)
 	}
+	s.width = widthWanted(s.env("COLUMNS"), s.width)
 	return s
+}
+
+// widthWanted is the width of text for people: COLUMNS, a whole number above nought,
+// goes before what a terminal says, and holds where there is none (POSIX, Base
+// Definitions, 8.3). Anything else in it counts for nothing.
+func widthWanted(columns string, terminal int) int {
+	if n, err := strconv.ParseUint(columns, 10, 16); err == nil && n > 0 {
+		return int(n)
+	}
+	return terminal
 }

@@ -25,7 +25,7 @@ func (s *streams) sweep(code *int) *cobra.Command {
 			"param.BOOK.NAME, an answer to its question SUBJECT.declared.BOOK.NAME. --over\n" +
 			"may stand twice.\n" +
 			"- reads the design from standard input.\n\n" +
-			"Exit state 0, whatever the verdicts: a sweep asks what would be. 2: something\n" +
+			"Exit status 0, whatever the verdicts: a sweep asks what would be. 2: something\n" +
 			"could not be read.",
 		Example: "  stringline sweep hut.design.hcl --over site.coldest=-40degC..0degC/5K\n" +
 			"  stringline sweep hut.design.hcl --over string.south.a.panels.slate-410=1..4/1\n" +

@@ -22,7 +22,7 @@ import (
 //     judged, and one that was called off is closed so that it can be read
 //   - a reader that has gone away is no failure; a full disk is
 
-// write puts a finished output on standard output and gives the exit state:
+// write puts a finished output on standard output and gives the exit status:
 // code, or 2 where writing failed.
 func (s *streams) write(code int, build func(io.Writer) error) int {
 	var b strings.Builder
@@ -65,7 +65,7 @@ func (s *streams) grow() *growing {
 	return g
 }
 
-// end writes what is left and gives the exit state: code, or 2 where writing failed.
+// end writes what is left and gives the exit status: code, or 2 where writing failed.
 func (g *growing) end(code int) int {
 	if err := g.Flush(); err != nil {
 		return g.s.fail(err)
@@ -77,7 +77,7 @@ type writerFunc func([]byte) (int, error)
 
 func (f writerFunc) Write(p []byte) (int, error) { return f(p) }
 
-// fail says on standard error what went wrong and gives the exit state 2.
+// fail says on standard error what went wrong and gives the exit status 2.
 func (s *streams) fail(err error) int {
 	s.say(err.Error())
 	return 2

@@ -27,7 +27,7 @@ func (s *streams) tidy(code *int) *cobra.Command {
 			"own formatter, and one blank line between blocks.\n\n" +
 			"A file is written whole or not at all, and keeps its mode. One that cannot be\n" +
 			"read is left alone and told with its place; symbolic links are not followed.\n\n" +
-			"Exit state 0: all is tidy now. 1: with --show, something would change.\n" +
+			"Exit status 0: all is tidy now. 1: with --show, something would change.\n" +
 			"2: a file could not be read or written, or none was found.",
 		Example: "  stringline tidy\n" +
 			"  stringline tidy --show huts\n" +

@@ -74,7 +74,7 @@ func (p *planner) dueOfCharger(c *facts.Subject, quantity string, now facts.Now)
 			low, high := *inUnit(least.Fact.SI, e.Unit)*(1-share), *e.Value*(1+share)
 			e.Low, e.High = &low, &high
 		} else if e.Value != nil {
-			e.Value, e.Missing = nil, least.Fact.Missing
+			e.Value, e.Missing, e.Says = nil, least.Fact.Missing, least.Fact.Says
 		}
 		if quantity == "power" {
 			return []Expected{e}

@@ -142,7 +142,7 @@ func (p *planner) tables() {
 				continue
 			}
 			f := &w.Fact
-			out := Table{ID: f.ID, About: t.ID(), Name: table.words, Unit: f.Unit, Over: w.Entry.Over, Constant: table.constant, Missing: f.Missing, Assumed: f.Assumed}
+			out := Table{ID: f.ID, About: t.ID(), Name: table.words, Unit: f.Unit, Over: w.Entry.Over, Constant: table.constant, Missing: f.Missing, Because: f.Because, Assumed: f.Assumed}
 			for i := range f.List {
 				out.At = append(out.At, *inUnit(f.Over[i], w.Entry.Over))
 				out.Values = append(out.Values, *inUnit(f.List[i], f.Unit))

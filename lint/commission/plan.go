@@ -242,6 +242,7 @@ type Table struct {
 	At       []float64
 	Values   []float64 // as long as At; nil where unknown
 	Missing  []string
+	Because  string // why there is no answer although all that it rests on is given
 	Assumed  []string
 	Constant string // what is held: "at 1000 W/m2"
 }

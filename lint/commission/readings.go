@@ -181,8 +181,11 @@ func (p *planner) hold(r *Reading, due []Expected) {
 		case !known && r.State == InBand:
 			r.State, r.Because = Unproven, "what was due is not known"
 			r.Missing = missingOf(r.ID, e.Missing)
-			if e.Supply != "" {
+			switch {
+			case e.Supply != "":
 				r.Because = e.Supply
+			case len(e.Missing) == 0 && e.Says != "": // the method has no answer
+				r.Because += ": " + e.Says
 			}
 		case known && !holds && r.State != OutOfBand:
 			r.State, r.Because, r.Missing = OutOfBand, past(*r.Value, r.Unit, &e), nil

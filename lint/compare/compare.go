@@ -258,7 +258,7 @@ func compareDesigns(p pair, o *Options) Design {
 	return d
 }
 
-// count orders the designs and fills in the summary and the exit state.
+// count orders the designs and fills in the summary and the exit status.
 func (c *Comparison) count() {
 	slices.SortStableFunc(c.Designs, func(a, b Design) int {
 		return cmp.Or(cmp.Compare(cmp.Or(a.File, a.WasFile), cmp.Or(b.File, b.WasFile)), cmp.Compare(a.WasFile, b.WasFile))

@@ -137,7 +137,7 @@ func TestSwappedPanel(t *testing.T) {
 	if d.Turns[0].Direction != compare.Worse || d.Turns[0].Grade() != verdict.Stop {
 		t.Errorf("the worst does not come first: %+v", d.Turns[0])
 	}
-	// The other way round it is better, and the exit state 0.
+	// The other way round it is better, and the exit status 0.
 	c = runs(t, edit(t, was, "hut.design.hcl", `{ "slate-410" = 2 }`, `{ "dusk-335" = 2 }`), was)
 	if turn := turnOf(&c.Designs[0], "limits.string_fuse", "string.south.a"); c.Exit != 0 || turn == nil || turn.Direction != compare.Better {
 		t.Errorf("put right: exit %d, %+v", c.Exit, turn)

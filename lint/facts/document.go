@@ -103,6 +103,9 @@ func (f Fact) leaf(over string) object {
 			o = append(o, member{"at_least", InUnit(*f.AtLeast, f.Unit)})
 		}
 		o = append(o, member{"missing", texts(f.Missing)})
+		if f.Because != "" {
+			o = append(o, member{"because", f.Because})
+		}
 	}
 	if len(f.Assumed) > 0 {
 		o = append(o, member{"assumed", texts(f.Assumed)})

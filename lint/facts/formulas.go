@@ -73,7 +73,7 @@ func largest[S subject](w *Work, key Key[S, float64], of []S) float64 {
 	return most
 }
 
-// smallest gives the smallest of a fact over subjects. Of none it is unknown.
+// smallest gives the smallest of a fact over subjects. Of none there is no answer.
 func smallest[S subject](w *Work, key Key[S, float64], of []S) float64 {
 	least := 0.0
 	var from *Work
@@ -83,8 +83,9 @@ func smallest[S subject](w *Work, key Key[S, float64], of []S) float64 {
 		}
 	}
 	if from == nil {
-		w.Note = "there is none to take the smallest of"
-		w.lack(w.subject.id)
+		if w.Known() {
+			w.fail("there is none to take the smallest of")
+		}
 		return 0
 	}
 	w.lead(from)

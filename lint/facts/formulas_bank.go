@@ -42,8 +42,7 @@ var (
 			chargers, sources := b.charging(w)
 			if len(chargers)+len(sources) == 0 {
 				if w.Known() {
-					w.Note = "nothing charges this bank"
-					w.lack(b.id)
+					w.fail("nothing charges this bank")
 				}
 				return 0
 			}

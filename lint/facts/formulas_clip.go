@@ -149,7 +149,7 @@ func (c *Charger) prepare(w *Work) *energy.Charger {
 	made := c.asEnergy(w)
 	inputs := c.allInputs(w)
 	if len(inputs) == 0 {
-		w.lack(c.id + ".array")
+		w.fail("no array feeds it")
 	}
 	year := c.site.sky(w)
 	for _, i := range inputs {

@@ -281,7 +281,6 @@ func (w *Work) meter(in *panel.Input, what string, parallel float64) float64 {
 		}
 		return best.Power() / parallel
 	}
-	w.Note = "no curve tells what this should be"
-	w.lack(w.subject.id)
+	w.fail("no curve tells what this should be")
 	return math.NaN()
 }

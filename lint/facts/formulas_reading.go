@@ -52,8 +52,7 @@ var (
 		Formula: "value x voc_cold / expected", Source: "a share of the voltage is a share of it in the cold: common practice, after IEC 60891"},
 		func(r *Reading, w *Work) float64 {
 			if what, _ := r.quantity(); what != "voc" {
-				w.Note = "it is no open-circuit voltage"
-				w.lack(r.id + ".of")
+				w.fail("it is no open-circuit voltage")
 				return 0
 			}
 			value, due, cold := readingValue.Of(w, r), readingExpected.Of(w, r), 0.0

@@ -148,8 +148,7 @@ func stringsOf(of subject, w *Work) (all []*String, alone bool) {
 func (w *Work) due(of subject, what string, at moment) float64 {
 	strings, alone := stringsOf(of, w)
 	if strings == nil {
-		w.Note = "no curve tells what this should be"
-		w.lack(w.subject.id)
+		w.fail("no curve tells what this should be")
 		return 0
 	}
 	shows := func(light float64) float64 {

@@ -33,10 +33,13 @@ func DocumentSchema() []byte {
 
 // leafSchemas gives the schemas of a fact, by kind.
 func leafSchemas() object {
-	ids := line{object{{"type", "array"}, {"items", object{{"type", "string"}}}, {"minItems", 1}}}
+	some := object{{"type", "array"}, {"items", object{{"type", "string"}}}, {"minItems", 1}}
+	ids := line{some}
+	due := line{object{{"required", texts([]string{"missing"})}, {"anyOf", []any{
+		object{{"required", texts([]string{"because"})}}, object{{"properties", object{{"missing", object{{"minItems", 1}}}}}}}}}}
 	leaf := func(means string, value any, more ...member) object {
 		properties := append(object{{"id", line{object{{"type", "string"}}}}, {"value", line{value}}, {"unit", line{object{{"type", "string"}}}},
-			{"missing", ids}, {"assumed", ids}}, more...)
+			{"missing", line{some[:2]}}, {"because", line{object{{"type", "string"}, {"minLength", 1}}}}, {"assumed", ids}}, more...)
 		unknown := line{object{{"properties", object{{"value", object{{"type", "null"}}}}}}}
 		return object{
 			{"description", means},
@@ -45,14 +48,14 @@ func leafSchemas() object {
 			{"required", line{texts([]string{"id", "value", "unit"})}},
 			{"additionalProperties", false},
 			{"if", unknown},
-			{"then", line{object{{"required", texts([]string{"missing"})}}}},
-			{"else", line{object{{"properties", object{{"missing", false}, {"at_least", false}}}}}},
+			{"then", due},
+			{"else", line{object{{"properties", object{{"missing", false}, {"because", false}, {"at_least", false}}}}}},
 		}
 	}
 	oneOf := func(kind string) object { return object{{"type", texts([]string{kind, "null"})}} }
 	numbers := object{{"type", texts([]string{"array", "null"})}, {"items", object{{"type", "number"}}}}
 	return object{
-		{"quantity", leaf("A number in its unit; null where it is unknown. at_least is a bound that holds although it is unknown.",
+		{"quantity", leaf("A number in its unit; null where it is unknown: missing are the attributes to supply, because is why a method has no answer although all is given. at_least is a bound that holds although it is unknown.",
 			oneOf("number"), member{"at_least", line{object{{"type", "number"}}}})},
 		{"word", leaf("A word; null where it is unknown.", oneOf("string"))},
 		{"yes_no", leaf("True or false; null where it is unknown.", oneOf("boolean"))},

@@ -287,8 +287,13 @@ func sound(t interface{ Errorf(string, ...any) }, s *facts.System) {
 			t.Errorf("%s calls itself %s", id, f.ID)
 		case f.Known && len(f.Missing) > 0, f.Known && f.AtLeast != nil:
 			t.Errorf("%s is known and misses %v, at least %v", id, f.Missing, f.AtLeast)
-		case !f.Known && len(f.Missing) == 0:
-			t.Errorf("%s is unknown and misses nothing", id)
+		case !f.Known && len(f.Missing) == 0 && f.Because == "", f.Known && f.Because != "":
+			t.Errorf("%s: known %v, misses nothing, because %q", id, f.Known, f.Because)
+		case slices.ContainsFunc(f.Missing, func(id string) bool {
+			given, ok := s.Fact(id)
+			return ok && given.Known && id != "site.weather" // which names a file that may be unreadable
+		}):
+			t.Errorf("%s is told to miss what is given: %v", id, f.Missing)
 		case !f.Known && (f.SI != 0 || f.Word != "" || f.Yes || f.List != nil || f.Says != noteOf(s, id)):
 			t.Errorf("%s is unknown and has a value: %+v", id, f)
 		case math.IsNaN(f.SI) || math.IsInf(f.SI, 0):

@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -22,8 +23,13 @@ type Fact struct {
 	List  []float64 // List and Series, in SI
 	Over  []float64 // of a Series: what each value of List stands at, in SI; its unit is the entry's Over
 	// Missing holds the ids of the attributes that would make the fact known,
-	// where it is unknown; in the order in which they were asked for.
+	// where it is unknown; in the order in which they were asked for. None where
+	// nothing is missing and Because says why it is unknown all the same.
 	Missing []string
+	// Because says why a method has no answer although all that it reads is known:
+	// of an unknown fact, or of one that it rests on. Of an unknown fact at least
+	// one of Missing and Because is there.
+	Because string
 	// Assumed holds the ids of facts that rest on a documented default or on
 	// a constant, and that this fact rests on.
 	Assumed []string
@@ -54,6 +60,7 @@ type Work struct {
 	subject *Subject
 	value   value
 	unknown bool // something that was read, or wanted, is unknown
+	failed  bool // its own method has no answer
 }
 
 // value is a fact's value while it is computed. The zero value stands for
@@ -206,9 +213,14 @@ func (w *Work) read(in *Work) {
 		return
 	}
 	w.Inputs = append(w.Inputs, in)
-	if !in.Fact.Known && w.Note == "" {
-		w.Note = in.Note // why it is unknown is why this is
+	because := in.Fact.Because
+	if in.failed {
+		because = in.Fact.ID + ": " + because // what has no answer is told by name further up
 	}
+	if !in.Fact.Known && w.Note == "" {
+		w.Note = cmp.Or(because, in.Note) // why it is unknown is why this is
+	}
+	w.Fact.Because = cmp.Or(w.Fact.Because, because)
 	w.Fact.Missing = union(w.Fact.Missing, in.Fact.Missing)
 	w.Fact.Assumed = union(w.Fact.Assumed, in.Fact.Assumed)
 }
@@ -245,12 +257,11 @@ func (w *Work) lost(ids []string) {
 	}
 }
 
-// fail makes the fact unknown although its inputs are known, and says why. What
-// it misses are the attributes below it: one of them must be wrong.
-func (w *Work) fail(note string) {
-	w.Note = note
-	w.unknown = true
-	w.Fact.Missing = union(w.Fact.Missing, w.roots())
+// fail makes the fact unknown although its inputs are known, and says why. There
+// is nothing to supply: all that it reads is there, and gives no answer.
+func (w *Work) fail(why string) {
+	w.Note, w.Fact.Because = why, why
+	w.unknown, w.failed = true, true
 }
 
 // roots gives the ids of the attributes that the fact rests on.
@@ -284,12 +295,12 @@ func (w *Work) finish(v value) {
 		w.fail("its inputs give no finite number")
 	}
 	if w.Known() {
-		w.value, w.Fact.Known, w.Fact.Missing = v, true, nil
+		w.value, w.Fact.Known, w.Fact.Missing, w.Fact.Because = v, true, nil, ""
 		w.Fact.SI, w.Fact.Word, w.Fact.Yes, w.Fact.List, w.Fact.Over = v.number, v.word, v.yes, v.list, v.over
 		return
 	}
 	w.Fact.Says = w.Note
-	if len(w.Fact.Missing) == 0 {
+	if len(w.Fact.Missing) == 0 && w.Fact.Because == "" {
 		w.Fact.Missing = w.roots()
 	}
 	if w.Entry.Bound && v.number > 0 && !math.IsInf(v.number, 0) {

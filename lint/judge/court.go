@@ -106,7 +106,7 @@ func (b *bench) add(all []verdict.Verdict, d *decoded, s *facts.System) []verdic
 		none := "the design has no " + strings.ReplaceAll(b.rule.Each, "_", " ")
 		return append(all, b.doesNotApply("system", "", none))
 	}
-	if fault != nil || len(members) > 0 && d.reading != nil && len(d.reading.missing) > 0 {
+	if fault != nil || len(members) > 0 && d.reading != nil && d.reading.unknown {
 		for _, m := range members {
 			if fault != nil {
 				all = append(all, b.void(m.ID(), "", fault))

@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"cmp"
 	"context"
 	"encoding/json"
 	"errors"
@@ -121,7 +122,9 @@ type reading struct {
 	rule      source.Range
 	values    values
 	from      []string // leaves that were read
-	missing   []string // what is missing of those that are unknown
+	unknown   bool     // one of them is unknown
+	missing   []string // what is missing of those that are
+	because   string   // why one has no answer
 	fault     *fault
 	left      *int // steps that formulas may still take; nil where nobody counts
 }
@@ -168,7 +171,7 @@ func (r *reading) read(at source.Range, operand *ast.Term) *ast.Term {
 	}
 	r.from = merge(r.from, v.from)
 	if !v.known {
-		r.missing = merge(r.missing, v.missing)
+		r.unknown, r.missing, r.because = true, merge(r.missing, v.missing), cmp.Or(r.because, v.because)
 		return nil
 	}
 	x := f.unit.FromSI(v.si)

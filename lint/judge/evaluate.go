@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -31,6 +32,7 @@ type value struct {
 	word      string
 	yes       bool
 	missing   []string // attributes that would make it known
+	because   string   // why it is unknown although all that it reads is given
 	from      []string // the leaves that decided it
 	despite   []string // what was missing where logic decided without it
 }
@@ -99,6 +101,7 @@ func (v *value) take(of *value) {
 	v.known = v.known && of.known
 	v.from = merge(v.from, of.from)
 	v.missing = merge(v.missing, of.missing)
+	v.because = cmp.Or(v.because, of.because)
 	v.despite = merge(v.despite, of.despite)
 }
 
@@ -142,11 +145,16 @@ func (f *formula) leaf(vs values) (value, *fault) {
 	if x.AtLeast != nil && !math.IsNaN(*x.AtLeast) {
 		v.low = *x.AtLeast
 	}
-	v.missing = x.Missing
-	if len(v.missing) == 0 {
-		v.missing = []string{f.id}
-	}
+	v.missing, v.because = lacking(f.id, &x)
 	return v, nil
+}
+
+// lacking says what an unknown fact is missing, and why a method has no answer.
+func lacking(id string, x *facts.Fact) (missing []string, because string) {
+	if len(x.Missing) == 0 && x.Because == "" {
+		return []string{id}, ""
+	}
+	return x.Missing, x.Because
 }
 
 // kindOf gives the kind that a fact has in formulas.
@@ -224,7 +232,7 @@ func (f *formula) compare(v, a, b *value) {
 		v.known = a.known && b.known // never both here: known values are decided above
 	}
 	if v.known {
-		v.despite, v.missing = merge(v.despite, v.missing), nil
+		v.despite, v.missing, v.because = merge(v.despite, v.missing), nil, ""
 	}
 }
 
@@ -244,7 +252,7 @@ func (f *formula) either(vs values) (value, *fault) {
 		return v, wrong
 	}
 	v := unbounded()
-	v.from, v.missing = y.from, y.missing
+	v.from, v.missing, v.because = y.from, y.missing, y.because
 	if f.kind != number {
 		return v, nil
 	}
@@ -267,7 +275,7 @@ func (f *formula) logic(vs values) (value, *fault) {
 			return value{}, wrong
 		}
 		if o.known && o.yes == settles {
-			o.missing, o.despite = nil, merge(merge(o.despite, v.missing), v.despite)
+			o.missing, o.because, o.despite = nil, "", merge(merge(o.despite, v.missing), v.despite)
 			return o, nil
 		}
 		v.take(&o)
@@ -280,7 +288,7 @@ func (f *formula) oneOf(vs values) (value, *fault) {
 	if wrong != nil {
 		return value{}, wrong
 	}
-	v := value{known: x.known, from: x.from, missing: x.missing, despite: x.despite}
+	v := value{known: x.known, from: x.from, missing: x.missing, because: x.because, despite: x.despite}
 	if len(f.of) == 2 {
 		return f.inList(vs, x, v)
 	}
@@ -302,11 +310,8 @@ func (f *formula) inList(vs values, x, v value) (value, *fault) {
 	v.from = merge(v.from, []string{leaf.id})
 	if !l.Known {
 		v.known = false
-		missing := l.Missing
-		if len(missing) == 0 {
-			missing = []string{leaf.id}
-		}
-		v.missing = merge(v.missing, missing)
+		missing, because := lacking(leaf.id, &l)
+		v.missing, v.because = merge(v.missing, missing), cmp.Or(v.because, because)
 	}
 	v.yes = slices.ContainsFunc(l.List, func(e float64) bool { return near(e, x.si) })
 	return v, nil

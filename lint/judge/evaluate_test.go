@@ -55,12 +55,14 @@ func TestBoundsHold(t *testing.T) {
 			v := number.Draw(t, id)
 			full["x."+id] = facts.Fact{ID: "x." + id, Known: true, SI: v}
 			known := facts.Fact{ID: "x." + id, Known: true, SI: v}
-			switch rapid.IntRange(0, 2).Draw(t, id+" is") {
+			switch rapid.IntRange(0, 3).Draw(t, id+" is") {
 			case 1:
 				known = facts.Fact{ID: "x." + id, Missing: []string{"x." + id}}
 			case 2:
 				bound := v - rapid.SampledFrom([]float64{0, 0.5, 10}).Draw(t, id+" bound")
 				known = facts.Fact{ID: "x." + id, Missing: []string{"x." + id}, AtLeast: &bound}
+			case 3: // all is given, and the method has no answer
+				known = facts.Fact{ID: "x." + id, Because: "no curve"}
 			}
 			partial["x."+id] = known
 			leaves = append(leaves, leafOf("x."+id, ""))
@@ -116,8 +118,8 @@ func compareWith(t *rapid.T, f *formula, full, partial someValues) {
 	case got.known && f.kind == number && !near(got.si, truth.si),
 		got.known && f.kind == yesNo && got.yes != truth.yes:
 		t.Fatalf("%s: %+v, and with all known %+v", f.words(partial), got, truth)
-	case !got.known && len(got.missing) == 0:
-		t.Fatalf("%s is unknown and misses nothing", f.words(partial))
+	case !got.known && len(got.missing) == 0 && got.because == "", got.known && got.because != "":
+		t.Fatalf("%s: known %v, misses nothing, because %q", f.words(partial), got.known, got.because)
 	case f.kind == number && (above(got.low, truth.si) || above(truth.si, got.high)):
 		if math.Abs(truth.si) > 1e-12 { // cancellation leaves no digits to compare
 			t.Fatalf("%s: %v lies outside %v to %v", f.words(full), truth.si, got.low, got.high)

@@ -66,6 +66,8 @@ func TestVerdicts(t *testing.T) {
 		return strings.Replace(hut, line, "", 1)
 	}
 	with := func(block string) string { return hut + block }
+	odd := strings.Replace(hut, `"25.6 V"`, `"30 V"`, 1) // a bank of no class of voltage
+	const classless = "system voltage: 30 V is within -8 to +10 % of none of 12, 24, 36 and 48 V"
 	const engine = "charge_source \"engine\" {\n  bank = \"house\"\n  together = true\n}\n"
 
 	for _, test := range []struct {
@@ -77,6 +79,14 @@ func TestVerdicts(t *testing.T) {
 		{"above it", "pv_inputs", coldVoltage, limit(`"54.177 V"`), []string{"r pv_input.main.1: breaks, spare -0.00075 V, headroom -0.0000"}},
 		{"an unknown", "pv_inputs", coldVoltage, without(`  temp_voc = "-0.26 %/K"` + "\n"), []string{"r pv_input.main.1: unproven, missing panel.slate.temp_voc"}},
 		{"an unknown limit", "pv_inputs", coldVoltage, without(`  pv_voltage_max     = "150 V"` + "\n"), []string{"r pv_input.main.1: unproven, missing controller.ridge.pv_voltage_max"}},
+		{"a method without an answer asks for nothing", "banks", `check contains {"about": b.id, "is": b.system_voltage, "at_most": fact.number(48, "V")} if some b in input.banks`,
+			odd, []string{"r bank.house: unproven, because " + classless}},
+		{"beside an unknown it says why and what to supply", "banks", `check contains {"about": b.id, "is": b.system_voltage, "at_most": b.low_voltage_disconnect} if some b in input.banks`,
+			odd, []string{"r bank.house: unproven, missing bank.house.low_voltage_disconnect, because " + classless}},
+		{"a condition without an answer", "banks", `check contains {"about": b.id, "when": fact.at_least(b.system_voltage, fact.number(24, "V")), "is": b.nominal, "at_most": fact.number(48, "V")} if some b in input.banks`,
+			odd, []string{"r bank.house: unproven, because " + classless}},
+		{"logic that decides without it", "banks", `check contains {"about": b.id, "is_true": fact.any([fact.more_than(b.nominal, fact.number(1, "V")), fact.at_least(b.system_voltage, fact.number(24, "V"))]), "because": "x"} if some b in input.banks`,
+			odd, []string{"r bank.house: meets"}},
 		{"a bound past the limit breaks", "banks",
 			`check contains {"about": b.id, "is": b.charge_current_rated, "at_most": fact.number(69.9, "A")} if some b in input.banks`,
 			with(engine), []string{"r bank.house: breaks, missing charge_source.engine.charge_current"}},
@@ -258,6 +268,20 @@ check contains made if made := {"is": fact.number(3, "V"), "at_most": fact.numbe
 			t.Errorf("verdicts (-want +got):\n%s", diff)
 		}
 	})
+}
+
+// A fact whose method has no answer makes a rule that reads it by itself unproven,
+// although nothing is missing.
+func TestValueWithoutAnswer(t *testing.T) {
+	const body = `check contains {"about": b.id, "is_true": true, "because": "x"} if {
+	some b in input.banks
+	not fact.value(b.system_voltage) < 20
+}`
+	got := lines(verdicts(t, bookHead+rule("r", "banks", body), strings.Replace(hut, `"25.6 V"`, `"30 V"`, 1)))
+	want := []string{"r bank.house: unproven, because system voltage: 30 V is within -8 to +10 % of none of 12, 24, 36 and 48 V"}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Errorf("verdicts (-want +got):\n%s", diff)
+	}
 }
 
 // An unknown that a rule reads by itself makes the rule unproven, also where

@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -56,7 +57,7 @@ func (b *bench) doesNotApply(about, which, because string) verdict.Verdict {
 func (b *bench) unprovenBy(about string, r *reading) verdict.Verdict {
 	v := b.verdict(about, "")
 	v.Outcome, v.Message = verdict.Unproven, b.rule.Description
-	v.Missing = r.missing
+	v.Missing, v.Because = r.missing, r.because
 	b.rest(&v, r.from)
 	return v
 }
@@ -126,7 +127,7 @@ func (b *bench) judge(v *verdict.Verdict, rec *record) {
 		v.Also = append(v.Also, f.measured(&x, b.values, f.unit))
 	}
 	if undecided {
-		v.Outcome, v.Missing = verdict.Unproven, when.missing
+		v.Outcome, v.Missing, v.Because = verdict.Unproven, when.missing, when.because
 		b.rest(v, when.from, is.from, fromOf(limits))
 	} else {
 		b.compare(v, rec, &is, limits)
@@ -205,8 +206,13 @@ func (b *bench) compare(v *verdict.Verdict, rec *record, is *value, limits []val
 	}
 	if !known {
 		v.Missing = is.missing
+		because := is.because
 		for i := range limits {
 			v.Missing = merge(v.Missing, limits[i].missing)
+			because = cmp.Or(because, limits[i].because)
+		}
+		if v.Outcome == verdict.Unproven {
+			v.Because = because
 		}
 		return
 	}

@@ -81,7 +81,7 @@ func TestBookTestsJSON(t *testing.T) {
 	}
 }
 
-// The exit state: 2 where a book could not be loaded or nothing ran, 1 where a
+// The exit status: 2 where a book could not be loaded or nothing ran, 1 where a
 // test failed or a mutant lives, 0 where an equivalent one is all that is left.
 func TestExitOfBooks(t *testing.T) {
 	all := testedBooks()
@@ -98,7 +98,7 @@ func TestExitOfBooks(t *testing.T) {
 		{"one cannot be loaded", []lint.TestedBook{living, all[1]}, 2}, {"nothing ran", []lint.TestedBook{empty}, 2}, {"none", nil, 2},
 	} {
 		if got := lint.ExitOfBooks(test.books); got != test.want {
-			t.Errorf("%s: exit state %d, want %d", test.name, got, test.want)
+			t.Errorf("%s: exit status %d, want %d", test.name, got, test.want)
 		}
 	}
 }
@@ -139,6 +139,6 @@ func TestShelfPages(t *testing.T) {
 	golden(t, "shelf.txt", []byte(written(t, func(w io.Writer) error { return Shelf(w, s, Page{}) })))
 	golden(t, "shelf.json", []byte(written(t, func(w io.Writer) error { return ShelfJSON(w, s, "0.1.0") })))
 	if s.Exit() != 0 || (&lint.Shelf{}).Exit() != 2 {
-		t.Errorf("exit states %d and %d", s.Exit(), (&lint.Shelf{}).Exit())
+		t.Errorf("exit statuss %d and %d", s.Exit(), (&lint.Shelf{}).Exit())
 	}
 }

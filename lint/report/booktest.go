@@ -146,7 +146,7 @@ func (p *page) same(r *lint.BookTest) {
 
 // figures closes a codebook: how many tests, mutants, and how much is reached.
 func (p *page) figures(r *lint.BookTest) {
-	words := count(r.Rules, "rule", "rules") + ", " + count(len(r.Results), "test", "tests") + fmt.Sprintf(": %d passed, %d failed.", len(r.Results)-len(r.Failed()), len(r.Failed()))
+	words := count(r.Rules, "rule", "rules") + ", " + count(len(r.Results), "test", "tests") + testWords(len(r.Results)-len(r.Failed()), len(r.Failed()))
 	p.line().wrap(words, plain)
 	if len(r.Mutants) > 0 {
 		tally := mutantTally(r)
@@ -160,6 +160,14 @@ func (p *page) figures(r *lint.BookTest) {
 	if total > 0 {
 		p.line().wrap(fmt.Sprintf("Rego tests reach %d of %d heads and expressions.", reached, total), plain)
 	}
+}
+
+// testWords says how many tests hold what they claim, and how many do not.
+func testWords(held, failed int) string {
+	if failed == 0 {
+		return fmt.Sprintf(": %d held, none failed.", held)
+	}
+	return fmt.Sprintf(": %d held, %d failed.", held, failed)
 }
 
 func mutantTally(r *lint.BookTest) mutantSummary {

@@ -71,6 +71,7 @@ func (p *page) standing(st *commission.Standing) {
 	if len(st.Problems) > 0 {
 		p.blank()
 		p.errors(st.Problems)
+		p.blank()
 	}
 }
 
@@ -272,7 +273,7 @@ func (p *page) meterTables(plan *commission.Plan) {
 			p.pair(p.line(), t.About, title)
 		}
 		if len(t.Values) == 0 {
-			p.line().to(2).put(empty(t.Unit), inkSupply).to(12).wrap("supply "+strings.Join(supplies(t.Missing), "; "), inkSupply)
+			p.line().to(2).put(empty(t.Unit), inkSupply).to(12).wrap(lacks(t.Missing, t.Because), inkSupply)
 			continue
 		}
 		p.meterRows(t)

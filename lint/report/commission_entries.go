@@ -37,7 +37,7 @@ func planEntryOf(plan *commission.Plan, version string, exit int) planEntry {
 	for i := range plan.Tables {
 		t := &plan.Tables[i]
 		e.Tables = append(e.Tables, planTable{ID: t.ID, About: t.About, Name: t.Name, Unit: t.Unit, Over: overEntry{t.Over, rounded(t.At)},
-			Values: rounded(t.Values), Constant: t.Constant, Missing: list(t.Missing), Assumed: list(t.Assumed)})
+			Values: rounded(t.Values), Constant: t.Constant, Missing: list(t.Missing), Because: filled(t.Because), Assumed: list(t.Assumed)})
 	}
 	return e
 }

@@ -166,6 +166,7 @@ type planTable struct {
 	Values   []float64 `json:"values" jsonschema:"as many as over has; none where they are unknown"`
 	Constant string    `json:"constant" jsonschema:"what is held"`
 	Missing  []string  `json:"missing"`
+	Because  *string   `json:"because" jsonschema:"why there is no answer although all that it rests on is given"`
 	Assumed  []string  `json:"assumed"`
 }
 

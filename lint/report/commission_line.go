@@ -116,6 +116,9 @@ func (p *page) unknowns(all []commission.Expected) {
 		for _, words := range unknownSupplies(e) {
 			p.label("supply").wrap(words, inkSupply)
 		}
+		if e.Says != "" { // why it is unknown although nothing is missing
+			p.label("because").wrap(e.Says, plain)
+		}
 	}
 }
 

@@ -38,6 +38,10 @@ func Compare(w io.Writer, c *compare.Comparison, opts CompareOptions) error {
 		}
 	}
 	p.blank()
+	if len(c.Designs) == 0 && c.Exit == 2 {
+		p.caution()
+		return p.flush(w)
+	}
 	p.line().wrap(comparisonCounts(c), plain)
 	p.line().wrap("Both sides are judged by this program, as on "+c.Date+".", plain)
 	p.caution()
@@ -69,6 +73,9 @@ func comparisonLine(c *compare.Comparison) (string, ink) {
 	case worse != "":
 		return "GOT WORSE: " + worse + ".", worseInk(c.Designs...)
 	case c.Exit == 2:
+		if len(c.Designs) == 0 {
+			return "NOT COMPARED: see the errors below.", inkFix
+		}
 		return "NOT COMPARED IN FULL: see the errors below.", inkFix
 	case s.Changed+s.New+s.Gone == 0 && len(c.Books) == 0:
 		return "Nothing moved.", plain

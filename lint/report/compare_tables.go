@@ -61,6 +61,9 @@ func (p *comparePage) turn(number int, t *compare.Turn, full bool) {
 		for i, words := range supplies(v.Missing) {
 			p.labelOnce("supply", i).wrap(words, inkSupply)
 		}
+		if v.Because != "" {
+			p.label("because").wrap(v.Because, plain)
+		}
 	} else if v.Remedy != "" && v.Outcome == verdict.Breaks {
 		p.label("remedy").wrap(v.Remedy, plain)
 	}

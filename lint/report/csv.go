@@ -14,11 +14,12 @@ import (
 
 // FactsCSV writes the facts of one design as comma-separated values (RFC 4180, so
 // lines end in CR LF) with a head line: id, value, unit, at_least, missing,
-// assumed, means, and of a series what it runs over and in which unit. Unknown
+// assumed, means, and of a series what it runs over and in which
+// unit; last why a method has no answer although all that it reads is given. Unknown
 // values are empty. A list or a series stands in one field, its values parted by
 // spaces, as do ids; [SeriesCSV] gives a series point by point.
 func FactsCSV(w io.Writer, s *facts.System) error {
-	rows := [][]string{{"id", "value", "unit", "at_least", "missing", "assumed", "means", "over", "over_unit"}}
+	rows := [][]string{{"id", "value", "unit", "at_least", "missing", "assumed", "means", "over", "over_unit", "because"}}
 	for _, about := range subjects(s) {
 		for _, r := range factsOf(s, about) {
 			f := &r.fact
@@ -27,7 +28,7 @@ func FactsCSV(w io.Writer, s *facts.System) error {
 				bound = machine(*f.AtLeast, f.Unit)
 			}
 			rows = append(rows, []string{f.ID, factCell(f), f.Unit, bound, strings.Join(f.Missing, " "), strings.Join(f.Assumed, " "),
-				r.means, strings.Join(machines(r.fact.Over, r.over), " "), r.over})
+				r.means, strings.Join(machines(r.fact.Over, r.over), " "), r.over, f.Because})
 		}
 	}
 	return writeCSV(w, rows)

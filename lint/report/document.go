@@ -52,6 +52,14 @@ type designEntry struct {
 	Digest   string         `json:"digest" jsonschema:"over all files that were read"`
 	Verdicts []verdictEntry `json:"verdicts" jsonschema:"ordered by grade, rule, about, which; those that do not apply are listed too but are no judgements"`
 	Errors   []errorEntry   `json:"errors"`
+	Supply   []supplyEntry  `json:"supply" jsonschema:"what leaves findings unproven: the worst grade first, then what most findings want"`
+}
+
+type supplyEntry struct {
+	ID       *string   `json:"id" jsonschema:"id of the attribute to supply; null where a method has no answer"`
+	Because  *string   `json:"because" jsonschema:"why a method has no answer although all that it rests on is given; null for an attribute"`
+	Grade    gradeWord `json:"grade" jsonschema:"the worst grade of its findings"`
+	Verdicts []string  `json:"verdicts" jsonschema:"keys of the findings that want it; one that wants several things stands under each"`
 }
 
 type verdictEntry struct {
@@ -69,7 +77,7 @@ type verdictEntry struct {
 	Limits    []measuredEntry `json:"limits" jsonschema:"what it was compared with; of all_equal the other formulas"`
 	Spare     *spareEntry     `json:"spare" jsonschema:"distance to the limit, negative past it"`
 	Headroom  *float64        `json:"headroom" jsonschema:"distance to the limit as a share of it, negative past it"`
-	Because   *string         `json:"because" jsonschema:"the rule's own words: why it breaks, or why it does not apply"`
+	Because   *string         `json:"because" jsonschema:"the rule's own words: why it breaks, or why it does not apply; of an unproven verdict why a method has no answer although all that it rests on is given"`
 	Missing   []string        `json:"missing" jsonschema:"ids of the attributes to supply"`
 	Assumed   []string        `json:"assumed" jsonschema:"ids of facts that were assumed"`
 	Params    []string        `json:"params" jsonschema:"names of the codebook's parameters that it rests on"`

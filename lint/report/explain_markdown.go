@@ -190,6 +190,9 @@ func (m *markdown) verdict(d *lint.DesignResult, v *verdict.Verdict) {
 	if v.Headroom != nil {
 		m.line("  - headroom %s", percent(*v.Headroom))
 	}
+	if words := reason(v); words != "" {
+		m.line("  - because %s", mark(words))
+	}
 	for _, words := range supplies(v.Missing) {
 		m.line("  - supply %s", mark(words))
 	}

@@ -57,7 +57,8 @@ func subjects(s *facts.System) []*facts.Subject {
 
 // Facts writes the computed facts of one design as a table for people, subject
 // by subject. Attributes that the design leaves out are named in one line; a
-// computed fact that is unknown is an empty entry with what to supply.
+// computed fact that is unknown is an empty entry with what to supply,
+// or with why its method has no answer.
 func Facts(w io.Writer, d *lint.DesignResult, opts Page) error {
 	p := newPage(opts)
 	p.head(d)
@@ -89,27 +90,37 @@ func (p *page) subjectFacts(s *facts.System, about *facts.Subject) {
 	}
 	p.blank()
 	p.line().put(about.ID(), plain).end()
+	stacked := 2+names+2+values > p.width // in a narrow terminal values stand below their names
 	for _, r := range rows {
 		if !r.given {
 			continue
 		}
 		l := p.line().to(2).put(r.name, plain)
-		if text := factEntry(&r.fact, r.attribute); columns(Escape(text)) > values {
+		if text := factEntry(&r.fact, r.attribute); stacked {
+			l.end()
+			p.line().to(4).wrap(text, plain)
+			l = p.line().to(4)
+		} else if columns(Escape(text)) > values {
 			if _, list := r.fact.Value().([]float64); list {
 				l.to(2+names+2).wrapPieces(strings.Split(strings.ReplaceAll(text, ", ", ",\n"), "\n"), " ", plain)
 				l = p.line().to(4)
+			} else if l.to(2 + names + 2); l.at+columns(Escape(text)) > p.width {
+				l.wrap(text, plain)
+				l = p.line().to(4)
 			} else {
-				l.to(2+names+2).put(text, plain).to(2 + names + 2 + values + 2)
+				l.put(text, plain).to(2 + names + 2 + values + 2)
 			}
 		} else {
 			l.right(2+names+2+values, text, plain).to(2 + names + 2 + values + 2)
 		}
 		words, with := factNote(&r)
 		if words == "" {
-			l.end()
+			if l.written() {
+				l.end()
+			}
 			continue
 		}
-		if p.width-l.at < 24 {
+		if p.width-l.at < 24 && l.written() {
 			l.end()
 			l = p.line().to(4)
 		}
@@ -124,7 +135,7 @@ func (p *page) subjectFacts(s *facts.System, about *facts.Subject) {
 // it says so beside its figure.
 const clearSky = "site.sky"
 
-// factNote says what a fact means, or, where it is unknown, what to supply.
+// factNote says what a fact means, or, where it is unknown, what it wants.
 func factNote(r *factRow) (string, ink) {
 	f := &r.fact
 	if f.Known {
@@ -140,7 +151,7 @@ func factNote(r *factRow) (string, ink) {
 	if f.AtLeast != nil {
 		words = "at least " + showSI(*f.AtLeast, f.Unit) + "; "
 	}
-	return words + "supply " + strings.Join(supplies(f.Missing), "; "), inkSupply
+	return words + lacks(f.Missing, f.Because), inkSupply
 }
 
 // factEntry gives a fact's value for people, or its empty entry. An attribute

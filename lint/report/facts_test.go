@@ -122,6 +122,39 @@ func TestFactsTable(t *testing.T) {
 	}
 }
 
+// Where a method has no answer the reason is said, and nothing that is given is
+// asked for.
+func TestNoAnswer(t *testing.T) {
+	const why = "system voltage: 30 V is within -8 to +10 % of none of 12, 24, 36 and 48 V"
+	d := loaded(t, strings.Replace(small, `"25.6 V"`, `"30 V"`, 1))
+	var b bytes.Buffer
+	if err := Facts(&b, d, Page{}); err != nil {
+		t.Fatal(err)
+	}
+	flat := strings.Join(strings.Fields(b.String()), " ")
+	if !strings.Contains(flat, "system_voltage _____ V no answer: "+why) || strings.Contains(flat, "supply nominal") {
+		t.Errorf("facts:\n%s", b.String())
+	}
+	sheet := string(worksheet(t, d, "bank.house.system_voltage", Page{}))
+	if strings.Contains(sheet, "Supply") || strings.Count(strings.Join(strings.Fields(sheet), " "), why) != 2 || !strings.Contains(sheet, "\nBecause  ") {
+		t.Errorf("worksheet:\n%s", sheet)
+	}
+	for _, form := range []struct {
+		shows string
+		v     verdict.Verdict
+	}{
+		{"because  no curve fits", verdict.Verdict{Outcome: verdict.Unproven, Grade: verdict.Stop, Message: "m", Because: "no curve fits"}},
+		{"found    _____ V   no curve fits", verdict.Verdict{Outcome: verdict.Unproven, Grade: verdict.Stop, Message: "m", Because: "no curve fits", Relation: "at_most",
+			Is: &verdict.Measured{ID: "a.b.c", Unit: "V", Says: "no curve fits"}, Limits: []verdict.Measured{{ID: "a.b.d", Unit: "V", Value: ptr(3.0)}}}},
+	} {
+		p := newPage(Page{})
+		p.item(1, &form.v)
+		if text := p.take(); !strings.Contains(text, form.shows) || strings.Contains(text, "supply") || strings.Count(text, "no curve fits") != 1 {
+			t.Errorf("item:\n%s", text)
+		}
+	}
+}
+
 func TestFactsCSV(t *testing.T) {
 	d := loaded(t, small)
 	var b bytes.Buffer

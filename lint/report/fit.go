@@ -216,7 +216,7 @@ func (p *page) finding(v *verdict.Verdict) {
 	text := v.Message
 	switch {
 	case v.Outcome == verdict.Unproven:
-		text = "unproven: supply " + strings.Join(supplies(v.Missing), "; ")
+		text = "unproven: " + lacks(v.Missing, v.Because)
 		p.line().to(9).wrap(text, inkSupply)
 		return
 	case v.Is != nil && len(v.Limits) > 0:
@@ -264,7 +264,7 @@ func (p *page) stopped(r *fit.Result) {
 			text := "nearest: " + v.Message
 			switch {
 			case v.Outcome == verdict.Unproven:
-				text = "unproven: supply " + strings.Join(supplies(v.Missing), "; ")
+				text = "unproven: " + lacks(v.Missing, v.Because)
 			case v.Is != nil && len(v.Limits) > 0 && v.Relation != "is_true":
 				text = fmt.Sprintf("nearest: found %s, allowed %s", entry(v.Is), entry(nearest(v)))
 			case v.Because != "":

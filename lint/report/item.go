@@ -161,8 +161,8 @@ func (p *page) compared(v *verdict.Verdict) {
 		}
 		l.wrap(r.note, plain)
 	}
-	if v.Because != "" && v.Because != v.Message {
-		p.label("because").wrap(v.Because, plain)
+	if words := reason(v); words != "" {
+		p.label("because").wrap(words, plain)
 	}
 }
 

@@ -192,7 +192,15 @@ func parameterEntryOf(p *lint.ParameterInUse) parameterEntry {
 func designEntryOf(d *lint.DesignResult) designEntry {
 	e := designEntry{
 		File: d.File, Workshop: filled(d.Workshop), Name: d.Name, Revision: filled(d.Revision), Digest: d.Digest,
-		Verdicts: make([]verdictEntry, 0, len(d.Verdicts)), Errors: errorEntries(d.Problems),
+		Verdicts: make([]verdictEntry, 0, len(d.Verdicts)), Errors: errorEntries(d.Problems), Supply: []supplyEntry{},
+	}
+	found := findings(d.Verdicts)
+	for _, w := range wantedOf(found) {
+		entry := supplyEntry{ID: filled(w.id), Because: filled(w.because), Grade: gradeWord(w.grade)}
+		for _, n := range w.of {
+			entry.Verdicts = append(entry.Verdicts, found[n].Key())
+		}
+		e.Supply = append(e.Supply, entry)
 	}
 	for i := range d.Verdicts {
 		e.Verdicts = append(e.Verdicts, verdictEntryOf(&d.Verdicts[i]))

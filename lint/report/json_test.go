@@ -144,7 +144,7 @@ func TestJSONKeys(t *testing.T) {
 	has("a codebook", doc["codebooks"].([]any)[0], "name version edition digest embedded params")
 	has("a parameter", doc["codebooks"].([]any)[1].(map[string]any)["params"].([]any)[0], "name value unit set_at")
 	design := doc["designs"].([]any)[0]
-	has("a design", design, "file workshop name revision digest verdicts errors")
+	has("a design", design, "file workshop name revision digest verdicts errors supply")
 	for _, v := range design.(map[string]any)["verdicts"].([]any) {
 		has("a verdict", v, "key rule about which verdict grade book_grade title message relation is limits spare headroom because missing assumed params waiver fault accepted remedy source at")
 		for _, key := range []string{"limits", "missing", "assumed", "params", "at"} {

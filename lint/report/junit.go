@@ -19,7 +19,7 @@ import (
 // verdict a case:
 //
 //   - a finding at or above the grade to reject is a failure, so that the report is
-//     red exactly where the exit state is not 0
+//     red exactly where the exit status is not 0
 //   - one below it is skipped, with what was found: the format has no warning
 //   - what could not be read and a void verdict are errors
 //   - what does not apply, is waived or accepted is skipped, with the reason

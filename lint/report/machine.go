@@ -169,8 +169,8 @@ func (n *notice) sentences() []string {
 	if len(compared) > 0 {
 		said = append(said, stopped(capital(strings.Join(compared, "; "))))
 	}
-	if v.Because != "" && v.Because != v.Message {
-		said = append(said, stopped("Because "+v.Because))
+	if words := reason(v); words != "" {
+		said = append(said, stopped("Because "+words))
 	}
 	switch {
 	case v.Outcome == verdict.Unproven:

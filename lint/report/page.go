@@ -132,8 +132,9 @@ func isNumber(word string) bool {
 }
 
 // wrapPieces is wrap for pieces that must not be broken, with what stands
-// between two on one line. A piece longer than the line is left whole: paths
-// stay fit to be copied.
+// between two on one line. A piece that is longer than the column is left whole, for
+// paths stay fit to be copied: it stands on a line of its own, further to
+// the left.
 func (l *line) wrapPieces(pieces []string, between string, with ink) {
 	indent := l.at
 	var row []string // what the line takes, painted in one stroke
@@ -141,6 +142,23 @@ func (l *line) wrapPieces(pieces []string, between string, with ink) {
 	for _, piece := range pieces {
 		piece = Escape(piece)
 		need := columns(piece)
+		if over := strings.TrimLeft(piece, " "); indent > leastIndent && indent+columns(over) > l.p.width+1 { // it may take the last column
+			if len(row) > 0 {
+				l.put(strings.Join(row, between), with)
+			}
+			l.space = 0 // nothing follows on this line
+			if l.written() {
+				l.end()
+			}
+			at := leastIndent
+			if wide := at + 2; wide+columns(over) <= l.p.width {
+				at = wide
+			}
+			l.p.line().to(at).put(over, with).end()
+			*l = line{p: l.p, at: indent, space: indent}
+			row, filled = nil, 0
+			continue
+		}
 		if len(row) > 0 && indent+filled+len(between)+need > l.p.width {
 			l.put(strings.Join(row, between), with).end()
 			*l = line{p: l.p, at: indent, space: indent}
@@ -154,5 +172,17 @@ func (l *line) wrapPieces(pieces []string, between string, with ink) {
 		row = append(row, piece)
 		filled += need
 	}
+	if len(row) == 0 && !l.written() && len(pieces) > 0 {
+		return // the last piece stands on its own line
+	}
 	l.put(strings.Join(row, between), with).end()
+}
+
+// leastIndent is where what is too long for its column begins at the least.
+const leastIndent = 2
+
+// written reports whether anything stands on the line so far.
+func (l *line) written() bool {
+	text := l.p.b.String()
+	return text != "" && !strings.HasSuffix(text, "\n")
 }

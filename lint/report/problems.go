@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"strings"
 
 	"stringline/schema/source"
 )
@@ -21,13 +22,19 @@ func (p *page) problem(number int, problem *source.Problem) {
 	for _, row := range []struct{ label, text string }{
 		{"expected", problem.Expected}, {"found", problem.Found},
 	} {
-		if row.text != "" {
+		if row.text != "" && !says(problem.Message, row.text) {
 			p.label(row.label).wrap(row.text, plain)
 		}
 	}
 	if problem.Near != "" {
 		p.label("near").wrap("did you mean "+quoted(problem.Near)+"?", inkSupply)
 	}
+}
+
+// says reports a message that tells what was expected or found already: in quotes,
+// or in several words.
+func says(message, text string) bool {
+	return strings.Contains(message, quoted(text)) || strings.Contains(text, " ") && strings.Contains(message, text)
 }
 
 func quoted(text string) string { return `"` + text + `"` }

@@ -71,6 +71,10 @@ func Places(at []source.Range) string { return strings.Join(places(at), " ") }
 // Supplies says what to supply for missing attributes, one entry a subject.
 func Supplies(missing []string) []string { return supplies(missing) }
 
+// Reason is why a verdict is as it is, where its sentence and its measured values
+// do not say that already; else empty.
+func Reason(v *verdict.Verdict) string { return reason(v) }
+
 // Assumptions lists what a design's judgements assumed, with values.
 func Assumptions(d *lint.DesignResult) []string { return assumptions(d) }
 

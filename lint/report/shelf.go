@@ -42,7 +42,11 @@ func (p *page) shelved(b *lint.BookInUse) {
 	if b.Edition != "" {
 		p.foot("Edition", b.Edition, plain)
 	}
-	p.foot("Digest", b.Digest, plain)
+	of := "of its files"
+	if b.Archive {
+		of = "of the archive"
+	}
+	p.foot("Digest", b.Digest+" "+of, plain)
 	names, values := 0, 0
 	for i := range b.Parameters {
 		names = max(names, columns(Escape(b.Parameters[i].Name)))

@@ -16,7 +16,9 @@ type Start struct {
 	InGit    bool              // the folder stands in a work tree of git
 	Files    []string          // below the folder, the design first
 	Unknown  []string          // options that were not answered
+	PlanOpen bool              // what a build must keep stands in the design as comments
 	Findings []verdict.Verdict // what a check finds, worst first
+	Refused  int               // of them, those for which the hook takes no commit
 	Summary  lint.Summary
 }
 
@@ -51,21 +53,31 @@ func Started(w io.Writer, s Start, opts Page) error {
 				p.line().to(2).wrap(fmt.Sprintf("and %d more", len(s.Findings)-mostFindings), plain)
 				break
 			}
-			p.line().to(2).put(string(v.Grade), plain).to(10).put(string(v.Outcome), plain).to(20).wrap(v.Rule+" on "+v.About, plain)
+			p.line().to(2).put(string(v.Grade), plain).to(10).put(string(v.Outcome), plain).to(20).wrap(v.Rule+" on "+subject(&v), plain)
 		}
 	}
 	if len(s.Unknown) > 0 {
 		p.line().wrap("Not known, so left out of the design: "+strings.Join(s.Unknown, ", ")+".", inkSupply)
 	}
+	if s.PlanOpen {
+		p.line().wrap("What a build must keep as planned stands in the design as comments: make it yours line by line, or start with --plan yes.", inkSupply)
+	}
 	p.blank()
 	p.line().wrap("Every part in it is invented: replace them by data sheets, and look at each line of the plan, before anything is bought, wired or switched on. It supports, and does not replace, the code in force and a licensed person.", plain)
 	p.blank()
 	p.line().put("Next:", plain).end()
-	design := s.Files[0]
-	for _, step := range []string{"cd " + shellWord(s.Folder), "stringline check", "stringline workings " + design + " pv_input.main.1.voc_cold", "git init", "git config core.hooksPath " + shellWord(s.Hooks)} {
+	design, commit := s.Files[0], "git commit -m first"
+	if s.Refused > 0 {
+		commit = "git commit --no-verify -m first"
+	}
+	for _, step := range []string{"cd " + shellWord(s.Folder), "stringline check", "stringline workings " + design + " pv_input.main.1.voc_cold", "git init", "git config core.hooksPath " + shellWord(s.Hooks), "git add .", commit} {
 		if step != "cd ." && (step != "git init" || !s.InGit) {
 			p.line().to(2).put(step, plain).end()
 		}
+	}
+	if s.Refused > 0 {
+		p.line().wrap(fmt.Sprintf("The hook takes no commit while a stop or a fix is open, unproven ones too, and %s. --no-verify keeps the work all the same; it makes nothing safe.",
+			map[bool]string{true: "one is", false: fmt.Sprint(s.Refused, " are")}[s.Refused == 1]), plain)
 	}
 	return p.flush(w)
 }

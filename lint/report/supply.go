@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"stringline/lint/verdict"
 )
 
 // dataSheets are the kinds of block whose values a data sheet gives.
@@ -71,6 +73,33 @@ func supplies(missing []string) []string {
 		words[i] = enumerate(g.names) + " of " + subjectWords(g.subject)
 	}
 	return words
+}
+
+// lacks says what an unknown wants: what to supply, and why a method has no answer
+// although all that it reads is given.
+func lacks(missing []string, because string) string {
+	var parts []string
+	if len(missing) > 0 {
+		parts = append(parts, "supply "+strings.Join(supplies(missing), "; "))
+	}
+	if because != "" {
+		parts = append(parts, "no answer: "+because)
+	}
+	return strings.Join(parts, "; ")
+}
+
+// reason is why a verdict is as it is, where its sentence and its measured values
+// do not say that already.
+func reason(v *verdict.Verdict) string {
+	if v.Because == v.Message {
+		return ""
+	}
+	for _, m := range measures(v) {
+		if strings.Contains(m.note, v.Because) {
+			return ""
+		}
+	}
+	return v.Because
 }
 
 // enumerate joins words as a sentence does.

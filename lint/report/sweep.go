@@ -54,7 +54,7 @@ func Sweep(w io.Writer, r *sweep.Result, opts Page) error {
 func (p *page) foundThroughout(v *verdict.Verdict) {
 	p.line().to(2).put(strings.ToUpper(string(v.Grade)), gradeInk(v.Grade)).to(9).wrap(fmt.Sprintf("%s, %s", subject(v), v.Rule), plain)
 	if v.Outcome == verdict.Unproven {
-		p.line().to(9).wrap("unproven: supply "+strings.Join(supplies(v.Missing), "; "), inkSupply)
+		p.line().to(9).wrap("unproven: "+lacks(v.Missing, v.Because), inkSupply)
 		return
 	}
 	p.line().to(9).wrap("against it: "+v.Title, plain)

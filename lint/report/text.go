@@ -49,6 +49,9 @@ func (s *textSink) Design(d *lint.DesignResult) error {
 	kept.head = p.take()
 	kept.footnotes = p.design(d)
 	kept.rest = p.take()
+	p.closing(d, strings.Count(kept.head+kept.rest, "\n"))
+	kept.footnotes = kept.footnotes && p.b.Len() == 0
+	kept.rest += p.take()
 	for i := range d.Verdicts {
 		kept.waivers = kept.waivers || d.Verdicts[i].Waiver != nil
 	}
@@ -267,15 +270,26 @@ func (p *page) pair(l *line, left, right string) {
 		left = right
 		right = ""
 	}
-	l.put(left, plain)
+	if l.at+columns(Escape(left)) > p.width {
+		l.wrap(left, plain)
+		l = p.line()
+	} else {
+		l.put(left, plain)
+	}
 	if right != "" {
-		if gap := p.width - l.at - columns(Escape(right)); gap < 1 {
+		if gap := p.width - l.at - columns(Escape(right)); gap < 1 && l.written() {
 			l.end()
 			l = p.line()
 		}
+		if columns(Escape(right)) > p.width { // a list: it may be broken
+			l.to(p.labels()).wrap(right, plain)
+			return
+		}
 		l.right(p.width, right, plain)
 	}
-	l.end()
+	if l.written() {
+		l.end()
+	}
 }
 
 // listing closes a run over many designs, so that its end tells all of them.

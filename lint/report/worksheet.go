@@ -91,25 +91,37 @@ func (p *page) workLine(l *workLine, lines []workLine, values int) {
 	} else {
 		out.to(p.labels()).put(text, with)
 	}
-	out.to(column)
-	if p.narrow() {
+	switch {
+	case p.narrow():
 		out.end()
-		out = p.line().to(p.labels())
 		column = p.labels()
+		out = p.line().to(column)
+	case max(out.at+1, column)+columns(Escape(f.ID)) > p.width: // a list for a value
+		out.end()
+		out = p.line().to(column)
+	default:
+		out.to(column)
 	}
 	p.pair(out, f.ID, origin(l))
-	if formula := refer(l, lines); formula != "" {
+	if formula := refer(l, lines); formula != "" && formula != origin(l) {
 		p.line().to(column).wrap(formula, plain)
 	}
-	if f.Says != "" && !l.work.Entry.Attribute {
+	if f.Says != "" && f.Known && !l.work.Entry.Attribute {
 		p.line().to(column).wrap("= "+f.Says, plain)
 	}
 	if f.AtLeast != nil {
 		p.line().to(column).wrap("at least "+showSI(*f.AtLeast, f.Unit)+" from what is known", plain)
 	}
-	if l.work.Note != "" {
+	if l.work.Note != "" && !inherited(l.work) {
 		p.line().to(column).wrap(l.work.Note, plain)
 	}
+}
+
+// inherited reports an unknown whose note is that of a line above it.
+func inherited(w *facts.Work) bool {
+	return !w.Fact.Known && slices.ContainsFunc(w.Inputs, func(in *facts.Work) bool {
+		return !in.Fact.Known && in.Note != "" && strings.HasSuffix(w.Note, in.Note)
+	})
 }
 
 // origin says where a line's value comes from.
@@ -207,8 +219,11 @@ func (p *page) method(d *lint.DesignResult, lines []workLine) {
 	if len(assumed) > 0 {
 		p.foot("Assumed", strings.Join(assumed, "; "), plain)
 	}
-	if !root.Fact.Known {
+	if len(root.Fact.Missing) > 0 {
 		p.foot("Supply", strings.Join(supplies(root.Fact.Missing), "; "), inkSupply)
+	}
+	if root.Fact.Because != "" {
+		p.foot("Because", root.Fact.Because, plain)
 	}
 	for i, v := range uses(d, root.Fact.ID) {
 		word := "Use"

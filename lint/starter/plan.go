@@ -91,7 +91,7 @@ func newPlan(a Answers) (*plan, error) {
 }
 
 func (p *plan) panels(n numbers) error {
-	p.PanelSeries = map[int]int{12: 1, 24: 2, 48: 3}[p.V]
+	p.PanelSeries = seriesPanels(fmt.Sprintf("%d V", p.V))
 	count := int(n.panels)
 	if count%p.PanelSeries != 0 {
 		return fmt.Errorf("panels: %d do not make strings of %d, as %d V needs them", count, p.PanelSeries, p.V)

@@ -316,6 +316,35 @@ func TestAnswersThatDoNotGoTogether(t *testing.T) {
 	}
 }
 
+// An answer that does not go with those before it is told at once; what is still
+// open stands in nobody's way. At the limit itself it fits.
+func TestFits(t *testing.T) {
+	for _, c := range []struct {
+		answers map[string]string
+		option  string
+		want    string
+	}{
+		{map[string]string{"coldest": "20 degC", "hottest": "19.9 degC"}, "hottest", "hottest: coldest, 20 degC, is above hottest, 19.9 degC"},
+		{map[string]string{"coldest": "20 degC", "hottest": "20 degC"}, "hottest", ""},
+		{map[string]string{"coldest": "20 degC", "hottest": "67 degF"}, "hottest", "above"},
+		{map[string]string{"coldest": "20 degC"}, "hottest", ""},
+		{map[string]string{"coldest": "20 degC", "hottest": "10 degC"}, "tilt", ""}, // told when it was answered
+		{map[string]string{"bank-coldest": "5 degC", "bank-hottest": "4 degC"}, "bank-hottest", "is above bank-hottest"},
+		{map[string]string{"bank-voltage": "24 V", "chemistry": "lifepo4", "batteries": "4"}, "batteries", ""},
+		{map[string]string{"bank-voltage": "24 V", "chemistry": "lifepo4", "batteries": "5"}, "batteries", "at most 4"},
+		{map[string]string{"bank-voltage": "48 V", "chemistry": "lifepo4", "batteries": "1", "panels": "3"}, "panels", ""},
+		{map[string]string{"bank-voltage": "48 V", "chemistry": "lifepo4", "batteries": "1", "panels": "4"}, "panels", "do not make strings of 3"},
+		{map[string]string{"bank-voltage": "24 V", "chemistry": "lifepo4", "batteries": "2", "panels": "4", "ac-power": "9 kW"}, "ac-power", "9000 W"},
+		{map[string]string{"bank-voltage": "24 V", "chemistry": "lifepo4", "batteries": "2", "panels": "4", "ac-power": "700 W", "ac-surge": "9 kW"}, "ac-surge", "starting on 9000 W"},
+		{map[string]string{"bank-voltage": "24 V", "chemistry": "lifepo4", "batteries": "2", "panels": "4", "ac-power": "700 W"}, "ac-power", ""},
+	} {
+		err := starter.Answers(c.answers).Fits(c.option)
+		if c.want == "" && err != nil || c.want != "" && (err == nil || !strings.Contains(err.Error(), c.want)) {
+			t.Errorf("%v, %s: %v, want %q", c.answers, c.option, err, c.want)
+		}
+	}
+}
+
 // Every code that comes with the program is offered, and no other.
 func TestEveryCodeIsOffered(t *testing.T) {
 	entries, err := rules.Books.ReadDir(".")

@@ -44,6 +44,7 @@ func Files(disk Disk, workingDir string, paths []string) (Texts, source.Problems
 		switch {
 		case err != nil:
 			s.problem(given, "path", "looking for files: "+cause(err))
+			s.meant(given, name, err)
 		case info.IsDir():
 			names, problems := len(found.Names), len(s.problems)
 			s.texts(name, &found)

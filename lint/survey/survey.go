@@ -108,6 +108,7 @@ func (s *search) path(given string) {
 	info, err := s.disk.Stat(name)
 	if err != nil {
 		s.problem(given, "path", "looking for designs: "+cause(err))
+		s.meant(given, name, err)
 		return
 	}
 	switch {

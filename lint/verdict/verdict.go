@@ -17,7 +17,7 @@ type Outcome string
 const (
 	Meets        Outcome = "meets"
 	Breaks       Outcome = "breaks"
-	Unproven     Outcome = "unproven" // a fact is unknown: Missing names what to supply
+	Unproven     Outcome = "unproven" // a fact is unknown: Missing names what to supply, Because why a method has no answer
 	Waived       Outcome = "waived"   // would break, but a waiver in force permits it
 	Void         Outcome = "void"     // the rule itself failed
 	DoesNotApply Outcome = "does_not_apply"
@@ -98,7 +98,7 @@ type Verdict struct {
 	Also               []Measured // further formulas that the rule wants shown
 	Spare              *Spare
 	Headroom           *float64 // share of the limit, 0.15 is 15 %
-	Because            string   // the rule's words: why it breaks, or why it does not apply
+	Because            string   // the rule's words: why it breaks, or why it does not apply; of an unproven one, why a fact has no answer although all is given
 	Missing, Assumed   []string // fact ids
 	Parameters         []Parameter
 	Waivable           bool

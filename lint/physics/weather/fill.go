@@ -93,7 +93,11 @@ func (r *reader) close(s []float64, name string, dark bool) (missing, guessed in
 		if long {
 			guessed += length
 			if name != "" {
-				r.problem(r.lineNear((first+k)%n), 0, "%s is missing for %.4g hours", name, r.hours(length))
+				instead := "the last value before stands for them"
+				if dark {
+					instead = "they are taken as dark"
+				}
+				r.problem(r.lineNear((first+k)%n), 0, "%s is missing for %.4g hours: %s", name, r.hours(length), instead)
 			}
 		} else if name != "" {
 			r.year.Repaired += length

@@ -122,8 +122,8 @@ func TestBadFiles(t *testing.T) {
 		"a year of night":             {strings.ReplaceAll(good, "0,100,", "0,0,"), "", "there is no light in it"},
 		"steps of 7 minutes":          {strings.Replace(good, "DATA PERIODS,1,1,", "DATA PERIODS,1,7,", 1), `line 8, field 3: records an hour: expected a number that divides 60, found "7"`, ""},
 		"a short line of periods":     {strings.Replace(good, "DATA PERIODS,1,1,Data,Sunday,1/1,12/31", "DATA PERIODS,1", 1), "line 8: the line is cut short", ""},
-		"a week without air":          {without(good, 8, 14), "line 177: air temperature is missing for 168 hours", "the air temperature of 168 hours is missing"},
-		"a day without air":           {without(good, 8, 8), "line 177: air temperature is missing for 24 hours", ""},
+		"a week without air":          {without(good, 8, 14), "line 177: air temperature is missing for 168 hours: the last value before stands for them", "the air temperature of 168 hours is missing"},
+		"a day without air":           {without(good, 8, 8), "line 177: air temperature is missing for 24 hours: the last value before stands for them", ""},
 	} {
 		y, problems := Read([]byte(c.text))
 		found := c.want == "" && len(problems) == 0

@@ -124,7 +124,7 @@ func allowed(d *lint.DesignResult, run string) Entry {
 	switch {
 	case found.Known:
 		return Entry{Text: found.Text() + ", " + found.Rule, Known: true, Measured: true, Number: quantity.Round(found.Value), Unit: found.Unit, Missing: found.Missing}
-	case len(found.Missing) > 0:
+	case found.Asked:
 		return Entry{Text: found.Text(), Missing: found.Missing}
 	case !slices.ContainsFunc(d.Books, isCode):
 		return Entry{Text: "no code in force"}

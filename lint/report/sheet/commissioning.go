@@ -136,7 +136,7 @@ func shown(from *commission.Table) *table {
 	}
 	if len(from.At) == 0 {
 		value := figure(report.Empty(from.Unit))
-		value.Note = strings.Join(report.Supplies(from.Missing), "; ")
+		value.Note = wants(from.Missing, from.Because)
 		t.add(said(report.Empty(from.Over)), value)
 	}
 	return t

@@ -151,9 +151,7 @@ func (p *page) verdicts(d *lint.DesignResult) {
 				m.Note = "as the workings tell"
 			}
 		}
-		if v.Because != v.Message {
-			f.Because = v.Because
-		}
+		f.Because = report.Reason(v)
 		if v.Accepted != nil { // and got worse, or it were no finding
 			f.Rests = append(f.Rests, "accepted on "+v.Accepted.Was.Since+", and worse now: "+v.Accepted.Worse)
 		}

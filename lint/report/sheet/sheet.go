@@ -141,7 +141,7 @@ func Write(w io.Writer, r *lint.Result, d *lint.DesignResult, moment commission.
 // that a file was written.
 func Told(r *lint.Result, d *lint.DesignResult) string {
 	sentence, _ := report.Summary(d, r.Problems)
-	return fmt.Sprintf("exit state %d. %s", r.Exit, sentence)
+	return fmt.Sprintf("exit status %d. %s", r.Exit, sentence)
 }
 
 func pageOf(r *lint.Result, d *lint.DesignResult, moment commission.Conditions) (*page, error) {

@@ -1,10 +1,10 @@
 package sheet
 
 import (
+	"cmp"
 	"fmt"
 	"html/template"
 	"math"
-	"slices"
 	"strings"
 
 	"stringline/lint/facts"
@@ -92,12 +92,7 @@ func fact(s *facts.System, id string) cell {
 		c = figure(quantity.Format(f.SI, "kWh"))
 	}
 	if !f.Known {
-		// Where all is given and the method still has no answer, it says why: there
-		// is nothing to supply.
-		given := func(id string) bool { in, ok := s.Fact(id); return ok && in.Known }
-		if c.Note = f.Says; c.Note == "" || !allOf(f.Missing, given) {
-			c.Note = strings.Join(report.Supplies(f.Missing), "; ")
-		}
+		c.Note = wants(f.Missing, f.Because)
 		if f.AtLeast != nil {
 			c.Note = "at least " + report.Show(facts.InUnit(*f.AtLeast, f.Unit), f.Unit) + "; " + c.Note
 		}
@@ -105,8 +100,9 @@ func fact(s *facts.System, id string) cell {
 	return c
 }
 
-func allOf(ids []string, holds func(string) bool) bool {
-	return !slices.ContainsFunc(ids, func(id string) bool { return !holds(id) })
+// wants says what to supply, or why there is no answer although nothing is missing.
+func wants(missing []string, because string) string {
+	return cmp.Or(strings.Join(report.Supplies(missing), "; "), because)
 }
 
 // factRows lists facts of a subject with their meaning.

@@ -7,6 +7,7 @@
 #   source: EN 50618 Table A.3, from memory; the square root of the warmth above the air, common practice
 #   cites: [en_50618, heat_balance]
 #   remedy: compare area, insulation and ampacity with the cable's data sheet, and with the conditions that its figure is for
+#   yields: [ampacity]
 package codebooks.datasheet.conductor_ampacity
 
 check contains {"about": r.id, "is": r.ampacity, "at_most": most(r)} if some r in input.cable_runs

@@ -10,6 +10,7 @@
 #   answers:
 #     - rule: limits.conductor_carries
 #       with: [pv_fault_current]
+#     - rule: datasheet.conductor_ampacity
 package codebooks.iec.conductor_current
 
 import data.codebooks.iec.shared

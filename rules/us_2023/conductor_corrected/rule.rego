@@ -11,6 +11,7 @@
 #   answers:
 #     - rule: limits.conductor_carries
 #       with: [conductor_protected]
+#     - rule: datasheet.conductor_ampacity
 package codebooks.us_2023.conductor_corrected
 
 import data.codebooks.us_2023.shared

@@ -283,7 +283,7 @@ func lacksOnly(v *verdict.Verdict, names []string) bool {
 			return false
 		}
 	}
-	return len(v.Missing) > 0
+	return len(v.Missing) > 0 && v.Because == "" // else a method has no answer besides
 }
 
 func (a *answerer) answers(v *verdict.Verdict, by map[string][]*verdict.Verdict) bool {

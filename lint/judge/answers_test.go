@@ -104,6 +104,22 @@ func TestAnswers(t *testing.T) {
 	}
 }
 
+// A figure that a method has no answer for is not one that somebody may answer.
+func TestAnswersNoMethod(t *testing.T) {
+	idle := hut[:strings.Index(hut, "charger \"main\"")] // nothing charges its bank, so nothing sets its highest voltage
+	noMethod := `check contains {"about": b.id, "is": fact.times([fact.number(10, "A"), fact.ratio(b.voltage_max, fact.number(1, "V"))]), "at_most": b.battery.charge_current_max} if some b in input.banks`
+	books := []*judge.Book{loaded(t, bookOf("asking", [3]string{"limit", yieldsIt, noMethod})), loaded(t, bookOf("law", [3]string{"table", answersIt, fmt.Sprintf(measuring, "5")}))}
+	vs, err := judge.New(judge.Options{Books: books, Answers: map[string][]string{"law": {"asking.limit"}}}).Judge(context.Background(), system(t, idle))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i := range vs {
+		if v := &vs[i]; v.Rule == "asking.limit" && (v.Outcome != verdict.Unproven || v.Because == "" || strings.Join(v.Missing, " ") != "battery.fell.charge_current_max") {
+			t.Errorf("%s because %q, missing %v", v.Outcome, v.Because, v.Missing)
+		}
+	}
+}
+
 // What METADATA cannot mean is refused when the codebook is loaded, and what the
 // codebook that is asked does not have when both are in force.
 func TestAnswersRefused(t *testing.T) {

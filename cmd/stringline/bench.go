@@ -11,7 +11,7 @@ import (
 
 // onBench opens the one design that a command is about, has many variants of it
 // judged while progress is shown, and then has the outcome told: that gives the exit
-// state.
+// status.
 func (s *streams) onBench(c *cobra.Command, design, what string, judge func(bench *lint.Bench, progress func(done, total int)) (tell func() (int, error), err error), code *int) error {
 	bench, err := s.bench(c, design)
 	if err != nil {

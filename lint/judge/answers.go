@@ -194,13 +194,13 @@ func (b *Book) ids() []string {
 	return ids
 }
 
+// ruleByID finds a rule of this codebook; nil where there is none of that id.
 func (b *Book) ruleByID(id string) *Rule {
-	for i := range b.rules {
-		if b.rules[i].ID == id {
-			return &b.rules[i]
-		}
+	book, name, _ := strings.Cut(id, ".")
+	if book != b.Name() {
+		return nil
 	}
-	return nil
+	return b.rule(name)
 }
 
 // Yields tells whether one of the codebook's rules lets another answer.
